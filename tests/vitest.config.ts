@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+// biome-ignore lint/style/noDefaultExport: vitest reads its settings from the default export.
+export default defineConfig({
+  test: {
+    root: new URL('..', import.meta.url).pathname,
+    include: ['tests/**/*.test.{ts,tsx}'],
+    testTimeout: 20_000,
+    // Some machines set these for continuous builds; Ink paints nothing then.
+    env: { CI: '', CONTINUOUS_INTEGRATION: '' },
+  },
+});
