@@ -1,0 +1,268 @@
+import type { Figure } from '../measure/figure.js';
+import type { Display, Mm } from '../measure/quantities.js';
+import type { Model } from '../model/part.js';
+import type { Phase } from '../recipe/recipe.js';
+
+/**
+ * The worked-out job: everything that follows from the boards in space. Types only. Lengths a person
+ * marks or cuts are already on the marking grid; each number is a figure that says where it is from.
+ */
+export type Plan = {
+  readonly recipe: string;
+  readonly title: string;
+  readonly about: string;
+  readonly display: Display;
+  readonly answers: readonly AnswerLine[];
+  readonly overall: { readonly width: Figure; readonly depth: Figure; readonly height: Figure };
+  readonly weight: Figure;
+  readonly sizes: readonly SizeLine[];
+  readonly cutList: readonly CutRow[];
+  readonly sawOrder: readonly StopSetting[];
+  readonly notches: readonly NotchRow[];
+  readonly purchases: readonly Purchase[];
+  readonly cost: Figure;
+  readonly spacing: readonly SpacingRow[];
+  readonly screws: readonly FastenerRow[];
+  readonly hardware: readonly HardwareRow[];
+  readonly glue: GluePlan;
+  readonly sealer: SealerPlan;
+  readonly fit: readonly FitCheck[];
+  readonly tools: readonly ToolRow[];
+  readonly cautions: readonly Caution[];
+  readonly warnings: readonly string[];
+  readonly steps: readonly Step[];
+  readonly time: TimePlan;
+  readonly model: Model;
+};
+
+export type AnswerLine = { readonly id: string; readonly say: string; readonly text: string };
+export type SizeLine = { readonly id: string; readonly figure: Figure };
+
+/** Equal pieces: same section, length and notches; one mark wherever they end up. */
+export type CutRow = {
+  /** `A`, `B` … `Z`, `AA`: pieces are marked A1, A2 … */
+  readonly mark: string;
+  readonly name: string;
+  /** Part paths that use it. */
+  readonly uses: readonly string[];
+  /** Ids of the parts, in the order of their piece numbers. */
+  readonly pieces: readonly string[];
+  readonly section: string;
+  readonly width: Figure;
+  readonly thickness: Figure;
+  readonly length: Figure;
+  readonly count: number;
+  /** Ids of rows in `notches`. */
+  readonly notches: readonly string[];
+  /** Mark of the piece that is its mirror image, where there is one. */
+  readonly otherHand?: string;
+};
+
+/** One setting of the stop: equal lengths of one section, longest first. */
+export type StopSetting = {
+  readonly id: string;
+  readonly section: string;
+  readonly length: Figure;
+  readonly count: number;
+  readonly marks: readonly {
+    readonly mark: string;
+    readonly name: string;
+    readonly count: number;
+  }[];
+};
+
+/** A notch as it is marked on the piece: measured from one end of the board. */
+export type NotchRow = {
+  readonly id: string;
+  readonly rule: string;
+  readonly name: string;
+  /** Mark of the piece. */
+  readonly mark: string;
+  /** From the nearer end of the board to the near shoulder; 0 where it is cut from the end in. */
+  readonly fromEnd: Figure;
+  readonly along: Figure;
+  readonly depth: Figure;
+  /** Wood left beside it: the tongue. */
+  readonly left: Figure;
+  /** Cut into the wide face or into the edge. */
+  readonly into: 'edge' | 'face';
+  /** How many there are on each piece, and in all. */
+  readonly each: number;
+  readonly count: number;
+  readonly where: string;
+};
+
+/** Boards of one section. */
+export type Purchase = {
+  readonly section: string;
+  readonly width: Figure;
+  readonly thickness: Figure;
+  readonly boards: readonly BoughtBoard[];
+  /** Lines for the store: 3 boards of 8 ft. */
+  readonly buy: readonly BuyLine[];
+  readonly priced: boolean;
+  readonly cost: Figure;
+  /** Lowest total that any plan could have, and how that is known. */
+  readonly proof: { readonly kind: 'bound' | 'search' | 'none'; readonly words: string };
+  readonly missing: readonly string[];
+  readonly kerf: Mm;
+  readonly trim: Mm;
+};
+
+export type BuyLine = { readonly length: Figure; readonly count: number; readonly each: Figure };
+
+export type BoughtBoard = {
+  readonly number: number;
+  readonly length: Mm;
+  readonly onHand: boolean;
+  readonly cuts: readonly { readonly mark: string; readonly length: Mm }[];
+  readonly offcut: Mm;
+  /** How far in the first cut may start and all pieces still come out. */
+  readonly slack: Mm;
+};
+
+export type SpacingRow = {
+  readonly id: string;
+  readonly name: string;
+  readonly count: number;
+  readonly over: Figure;
+  readonly piece: Figure;
+  readonly gap: Figure;
+  readonly endGap: Figure;
+  readonly ends: 'flush' | 'gap' | 'half';
+  /** Near edges from the datum, each rounded alone to the marking grid. */
+  readonly marks: readonly Mm[];
+  /** Pieces plus gaps, written out, with what they add up to. */
+  readonly closing: string;
+  /** Length of a spacer on the grid, and where stepping it would end. */
+  readonly spacer: Figure;
+  readonly drift: Figure;
+  /** One fewer and one more, for comparison. */
+  readonly beside: readonly { readonly count: number; readonly gap: Mm }[];
+  readonly places: number;
+};
+
+export type FastenerRow = {
+  readonly id: string;
+  readonly joint: string;
+  readonly kind: 'screw' | 'brad';
+  /** `No. 10 x 3-1/2 in`. */
+  readonly what: string;
+  readonly length: Figure;
+  readonly through: Figure;
+  readonly bite: Figure;
+  readonly clearance?: Figure;
+  readonly pilot?: Figure;
+  readonly countersink?: Figure;
+  readonly drills: string;
+  readonly grain: 'side' | 'end';
+  readonly each: number;
+  readonly places: number;
+  readonly count: number;
+  readonly notes: readonly string[];
+  /** What a plain butt through the full width would have needed, where a notch saved it. */
+  readonly without?: string;
+};
+
+export type HardwareRow = {
+  readonly what: string;
+  readonly count: Figure;
+  /** As sold: boxes, bottles, cans. */
+  readonly buy: string;
+  readonly note: string;
+};
+
+export type GluePlan = {
+  readonly kind: string;
+  readonly area: Figure;
+  readonly amount: Figure;
+  readonly buy: string;
+  readonly openTime: Figure;
+  readonly clampTime: Figure;
+  readonly cureTime: Figure;
+  readonly lowest: Figure;
+  readonly notes: readonly string[];
+};
+
+export type SealerPlan = {
+  readonly kind: string;
+  readonly faces: Figure;
+  readonly endGrain: Figure;
+  readonly coats: number;
+  readonly amount: Figure;
+  readonly buy: string;
+  readonly dwell: Figure;
+  readonly dry: Figure;
+  readonly notes: readonly string[];
+};
+
+export type Verdict = 'fits' | 'look again' | 'does not fit';
+
+export type FitCheck = {
+  readonly id: string;
+  readonly say: string;
+  readonly value: Figure;
+  readonly limit: string;
+  readonly verdict: Verdict;
+  readonly advice: string;
+  readonly source: string;
+};
+
+export type ToolRow = {
+  readonly id: string;
+  readonly name: string;
+  readonly use: string;
+  readonly who: 'lead' | 'both';
+};
+
+export type Caution = {
+  readonly id: string;
+  readonly title: string;
+  readonly lines: readonly string[];
+  readonly source: string;
+};
+
+export type Step = {
+  /** Id of the recipe's step, with a number where one rule makes several (`cut-frame/2`). */
+  readonly id: string;
+  readonly phase: Phase;
+  readonly title: string;
+  readonly who: 'lead' | 'helper' | 'both';
+  readonly tools: readonly string[];
+  readonly say: readonly string[];
+  readonly why: string;
+  readonly look: readonly string[];
+  readonly care: readonly string[];
+  /** The one number to set or to hit, large; and its settings beside it. */
+  readonly big?: { readonly text: string; readonly caption: string };
+  readonly settings: readonly { readonly name: string; readonly text: string }[];
+  readonly tally?: { readonly of: string; readonly count: number };
+  readonly timers: readonly StepTimer[];
+  /** Ids of the parts that this step adds or works on, and those that stand there already. */
+  readonly bright: readonly string[];
+  readonly standing: readonly string[];
+  readonly minutes: Figure;
+};
+
+export type StepTimer = {
+  readonly id: string;
+  readonly name: string;
+  readonly minutes: number;
+  readonly because: string;
+  readonly then: string;
+};
+
+export type TimePlan = {
+  readonly hands: Figure;
+  readonly waits: readonly { readonly name: string; readonly minutes: number }[];
+  readonly sessions: readonly Session[];
+  readonly people: number;
+};
+
+export type Session = {
+  readonly number: number;
+  readonly steps: readonly string[];
+  readonly minutes: number;
+  /** What must stand untouched until the next session. */
+  readonly endsWith: string;
+};

@@ -1,0 +1,265 @@
+import type { Formula, Template } from './formula.js';
+import type { Place } from './place.js';
+
+/**
+ * What a project file may say, after reading: names are unique, every formula is parsed, and each
+ * part of it remembers its place in the file. Types only; the words of the file are the same words.
+ */
+export type Axis = 'x' | 'y' | 'z';
+
+export type Recipe = {
+  readonly format: 1;
+  readonly id: string;
+  readonly title: string;
+  /** One or two sentences: what will stand there at the end. */
+  readonly about: string;
+  readonly groups: readonly QuestionGroup[];
+  readonly boards: readonly BoardRule[];
+  readonly assemblies: readonly Assembly[];
+  /** The whole piece: an assembly that takes nothing. */
+  readonly whole: Assembly;
+  readonly fit: readonly FitRule[];
+  readonly steps: readonly StepRule[];
+};
+
+export type QuestionGroup = {
+  readonly id: string;
+  readonly title: string;
+  readonly questions: readonly Question[];
+};
+
+export type QuestionKind =
+  | 'length'
+  | 'count'
+  | 'choice'
+  | 'yes'
+  | 'text'
+  | 'hours'
+  /** A list of things with named lengths, such as pots with height and diameter. */
+  | 'items'
+  /** Store lengths with prices: `2x4 8ft @ 7.48`. */
+  | 'offers'
+  /** Boards already there: `2x4 52in`. */
+  | 'boards';
+
+export type Question = {
+  readonly id: string;
+  readonly kind: QuestionKind;
+  /** What is asked, as said to a person. */
+  readonly say: string;
+  readonly why: string;
+  readonly usual?: Formula;
+  readonly from?: Formula;
+  readonly to?: Formula;
+  readonly options: readonly Option[];
+  /** For `items`: the names of the lengths of each thing, in the order they are typed. */
+  readonly fields: readonly string[];
+  /** Asked only where this holds. */
+  readonly when?: Formula;
+  /** Must the answer be given, or may it be left empty? Only lists and text may be empty. */
+  readonly at: Place;
+};
+
+export type Option = {
+  readonly id: string;
+  readonly say: string;
+  readonly why: string;
+};
+
+export type NamedSize = {
+  readonly id: string;
+  readonly formula: Formula;
+  /** In words, what it is and why it is so. */
+  readonly why: string;
+  readonly at: Place;
+};
+
+/** A kind of board by trade name, for example `frame: 2x4`; the name may be chosen by a formula. */
+export type BoardRule = {
+  readonly id: string;
+  readonly section: Formula;
+  /** Some kinds of wood never follow the answer, a strip of composite for example. */
+  readonly at: Place;
+};
+
+export type Assembly = {
+  readonly id: string;
+  readonly takes: readonly Take[];
+  readonly sizes: readonly NamedSize[];
+  readonly parts: readonly PartRule[];
+  readonly layouts: readonly LayoutRule[];
+  readonly stacks: readonly StackRule[];
+  readonly places: readonly PlacedAssembly[];
+  readonly notches: readonly NotchRule[];
+  readonly joints: readonly JointRule[];
+  readonly at: Place;
+};
+
+export type Take = { readonly id: string; readonly kind: 'length' | 'count'; readonly at: Place };
+
+export type Triple = readonly [Formula, Formula, Formula];
+
+export type PartRule = {
+  readonly id: string;
+  readonly name: string;
+  readonly board: string;
+  readonly length: Formula;
+  /** Axis of the length. */
+  readonly runs: Axis;
+  /** Axis that the wide face looks along. */
+  readonly face: Axis;
+  /** The corner nearest the origin, before anything is notched away. */
+  readonly corner: Triple;
+  readonly repeat?: Repeat;
+  readonly when?: Formula;
+  /** Lies loose: needs no joint. */
+  readonly loose: boolean;
+  readonly at: Place;
+};
+
+export type Repeat =
+  | { readonly kind: 'count'; readonly count: Formula; readonly step: Triple }
+  /** As many and where a layout says; the layout replaces the corner along its axis. */
+  | { readonly kind: 'layout'; readonly layout: string };
+
+export type LayoutRule = {
+  readonly id: string;
+  /** The part that is spread, in the same assembly. */
+  readonly spread: string;
+  readonly along: Axis;
+  /** The datum end. */
+  readonly from: Formula;
+  readonly over: Formula;
+  readonly want: Formula;
+  readonly least: Formula;
+  readonly most: Formula;
+  readonly ends: 'flush' | 'gap' | 'half';
+  readonly at: Place;
+};
+
+/** Loose blocks stacked flat to a height, once for each thing in a list answer. */
+export type StackRule = {
+  readonly id: string;
+  readonly name: string;
+  /** Kinds of board the layers may be cut from. */
+  readonly boards: readonly string[];
+  readonly length: Formula;
+  readonly runs: Axis;
+  readonly height: Formula;
+  readonly corner: Triple;
+  /** Question whose list is walked; formulas see `item.<field>`, `item.number`, `item.before.<field>`. */
+  readonly each: string;
+  readonly at: Place;
+};
+
+export type PlacedAssembly = {
+  /** Name of this use, for example `end_panel`. */
+  readonly id: string;
+  readonly assembly: string;
+  readonly sizes: readonly { readonly take: string; readonly formula: Formula }[];
+  readonly stands: readonly Stand[];
+  readonly when?: Formula;
+  readonly at: Place;
+};
+
+export type Stand = {
+  /** `left`, `right`, `front` …: becomes part of the piece's id. */
+  readonly id: string;
+  /** Corner nearest the origin of the turned assembly. */
+  readonly corner: Triple;
+  /** Quarter turns about the upright axis, counterclockwise seen from above. */
+  readonly turn: 0 | 1 | 2 | 3;
+  /** Axis along which it is mirrored after turning, where it is the other hand. */
+  readonly mirror?: Axis;
+};
+
+/** `end_panel.post` picks that part wherever the use `end_panel` stands; `post` one of this assembly. */
+export type Selector = { readonly path: string; readonly at: Place };
+
+export type NotchRule = {
+  readonly id: string;
+  readonly name: string;
+  /** The boards that give way… */
+  readonly cut: Selector;
+  /** …where these boards are. */
+  readonly over: Selector;
+  readonly share: 'all' | 'half';
+  /** With `half`: the axis along which the overlap is shared. */
+  readonly along?: Axis;
+  readonly at: Place;
+};
+
+export type JointRule = {
+  readonly id: string;
+  readonly name: string;
+  /** The board under the head of the fastener. */
+  readonly from: Selector;
+  readonly into: Selector;
+  readonly with: 'screw' | 'brad' | 'glue';
+  /** Fasteners at each place where the two touch; 0 with glue alone. */
+  readonly each: Formula;
+  readonly glue: boolean;
+  /** Axis of driving, in the frame of this assembly; otherwise the largest touching face decides. */
+  readonly drive?: Axis;
+  readonly at: Place;
+};
+
+export type FitRule = {
+  readonly id: string;
+  readonly say: string;
+  readonly value: Formula;
+  readonly least?: Formula;
+  readonly most?: Formula;
+  readonly when?: Formula;
+  /** What to do when it does not hold. */
+  readonly otherwise: Template;
+  readonly source: string;
+  readonly at: Place;
+};
+
+export type Phase =
+  | 'plan'
+  | 'buy'
+  | 'cut'
+  | 'notch'
+  | 'dry-fit'
+  | 'assemble'
+  | 'finish'
+  | 'place'
+  | 'hand-over';
+
+export type StepRule = {
+  readonly id: string;
+  readonly phase: Phase;
+  readonly title: Template;
+  readonly who: 'lead' | 'helper' | 'both';
+  readonly tools: readonly string[];
+  readonly say: readonly Template[];
+  readonly why?: Template;
+  readonly look: readonly Template[];
+  /** Ids of cautions that the program knows, beside those of the tools. */
+  readonly care: readonly string[];
+  /** Parts that this step cuts: it becomes one step for each stop setting. */
+  readonly cuts: readonly Selector[];
+  /** Notches that this step cuts. */
+  readonly notches: readonly string[];
+  /** Joints that this step closes. */
+  readonly joins: readonly string[];
+  /** Parts or uses of assemblies that are set in place here: bright in the picture. */
+  readonly sets: readonly Selector[];
+  readonly tally?: Formula;
+  readonly timers: readonly TimerRule[];
+  /** Minutes of hands-on work beside what the counts imply. */
+  readonly minutes?: Formula;
+  readonly when?: Formula;
+  readonly at: Place;
+};
+
+export type TimerRule = {
+  readonly id: string;
+  readonly name: string;
+  /** A rule of the trade, or a number of minutes. */
+  readonly lasts: 'glue-clamp' | 'glue-cure' | 'sealer-dwell' | 'sealer-dry' | Formula;
+  /** What to do when it rings. */
+  readonly then: string;
+};

@@ -1,0 +1,55 @@
+import type { Display, Minutes } from '../measure/quantities.js';
+import type { Answers } from '../recipe/values.js';
+import type { Event } from './events.js';
+
+/** One builder's copy of a recipe: what is saved. The rest of a build's state follows from it. */
+export type Workbook = {
+  readonly id: string;
+  /** What the builder calls it. */
+  readonly name: string;
+  readonly recipe: string;
+  /** The recipe as it was when the build began, so that a later one changes nothing underfoot. */
+  readonly recipeText: string;
+  readonly display: Display;
+  readonly answers: Answers;
+  readonly createdAtMs: number;
+  readonly events: readonly Event[];
+  /** The example that everybody may play with; kept apart from the builder's own. */
+  readonly example: boolean;
+};
+
+/** A timer on the wall clock: what is left is worked out, never counted down. */
+export type Timer = {
+  readonly id: string;
+  readonly name: string;
+  readonly step: string;
+  readonly startedAtMs: number;
+  readonly lastsMinutes: Minutes;
+  readonly then: string;
+  readonly silenced: boolean;
+};
+
+/** Where a build stands: the fold of its journal. */
+export type Progress = {
+  readonly started: boolean;
+  /** Step ids that are done. */
+  readonly done: ReadonlySet<string>;
+  /** Pieces done by step id. */
+  readonly tallies: ReadonlyMap<string, number>;
+  /** Checks made, as `step#number`. */
+  readonly checks: ReadonlySet<string>;
+  readonly timers: readonly Timer[];
+  readonly notes: readonly {
+    readonly atMs: number;
+    readonly step: string;
+    readonly text: string;
+  }[];
+  readonly briefed: ReadonlySet<string>;
+  readonly paused:
+    | { readonly atMs: number; readonly step: string; readonly note: string }
+    | undefined;
+  readonly lastStep: string | undefined;
+  /** The last things done, newest first, in words for the recap. */
+  readonly lastAtMs: number | undefined;
+  readonly workedMs: number;
+};
