@@ -56,7 +56,6 @@ export type Question = {
   readonly fields: readonly string[];
   /** Asked only where this holds. */
   readonly when?: Formula;
-  /** Must the answer be given, or may it be left empty? Only lists and text may be empty. */
   readonly at: Place;
 };
 
@@ -147,8 +146,14 @@ export type StackRule = {
   readonly runs: Axis;
   readonly height: Formula;
   readonly corner: Triple;
-  /** Question whose list is walked; formulas see `item.<field>`, `item.number`, `item.before.<field>`. */
+  /**
+   * Question whose list is walked. Formulas of the stack see `item.<field>`, `item.number` (from 1)
+   * and `item.before.<field>` (the sum over the things before it); everywhere a list answer `pots`
+   * gives `pots.count`, and `pots.<field>.sum`, `.most` and `.least` (0 for an empty list).
+   */
   readonly each: string;
+  /** Equal stacks beside each other under each thing. */
+  readonly repeat?: { readonly kind: 'count'; readonly count: Formula; readonly step: Triple };
   readonly at: Place;
 };
 
@@ -183,8 +188,11 @@ export type NotchRule = {
   readonly cut: Selector;
   /** …where these boards are. */
   readonly over: Selector;
+  /**
+   * `all`: the boards of `cut` lose the whole overlap. `half`: those of `cut` lose its half toward the
+   * plus end of the axis `along`, those of `over` lose the other half.
+   */
   readonly share: 'all' | 'half';
-  /** With `half`: the axis along which the overlap is shared. */
   readonly along?: Axis;
   readonly at: Place;
 };
@@ -196,7 +204,10 @@ export type JointRule = {
   readonly from: Selector;
   readonly into: Selector;
   readonly with: 'screw' | 'brad' | 'glue';
-  /** Fasteners at each place where the two touch; 0 with glue alone. */
+  /**
+   * Fasteners at each place where the two touch; 0 with glue alone. The formula sees `patch.long` and
+   * `patch.short`, the sides of that place.
+   */
   readonly each: Formula;
   readonly glue: boolean;
   /** Axis of driving, in the frame of this assembly; otherwise the largest touching face decides. */
