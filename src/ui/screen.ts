@@ -1,0 +1,95 @@
+import type { ReactNode } from 'react';
+import type { Display } from '../measure/quantities.js';
+import type { Plan } from '../plan/plan.js';
+import type { Recipe } from '../recipe/recipe.js';
+import type { Answers } from '../recipe/values.js';
+import type { Event } from '../workbook/events.js';
+import type { Progress, Workbook } from '../workbook/workbook.js';
+
+/** One key as the whole program sees it: the key layer has undone batches, pastes and odd codes. */
+export type Key =
+  | { readonly name: 'enter' | 'escape' | 'tab' | 'backspace' | 'space' }
+  | { readonly name: 'up' | 'down' | 'left' | 'right' | 'home' | 'end' | 'page-up' | 'page-down' }
+  /** One printable character, space excepted. */
+  | { readonly name: 'character'; readonly text: string };
+
+export type Size = { readonly columns: number; readonly rows: number };
+
+/** A build that is open: what is saved, and what follows from it. */
+export type Build = {
+  readonly workbook: Workbook;
+  readonly recipe: Recipe;
+  readonly plan: Plan;
+  readonly progress: Progress;
+};
+
+/** A line on the home screen. */
+export type ShelfLine = {
+  readonly id: string;
+  readonly name: string;
+  readonly recipe: string;
+  readonly example: boolean;
+  readonly stepsDone: number;
+  readonly stepsInAll: number;
+  readonly savedAtMs: number;
+  /** Running timers and when they end. */
+  readonly timers: readonly { readonly name: string; readonly endsAtMs: number }[];
+  /** Why it can't be opened, where it can't. */
+  readonly trouble?: string;
+};
+
+/** What every screen may look at besides its own state. */
+export type Context = {
+  /** The room that the screen's own view has: the frame less head and foot. */
+  readonly size: Size;
+  readonly nowMs: number;
+  readonly display: Display;
+  /** Plain ASCII instead of line-drawing characters. */
+  readonly ascii: boolean;
+  readonly recipes: readonly Recipe[];
+  readonly shelf: readonly ShelfLine[];
+  readonly build: Build | undefined;
+};
+
+/** What a screen asks of the program; the reducer does nothing itself. */
+export type Ask =
+  | { readonly kind: 'go'; readonly to: ScreenName }
+  /** To the screen one came from. */
+  | { readonly kind: 'leave' }
+  | { readonly kind: 'begin-interview'; readonly recipe: string; readonly answers?: Answers }
+  | {
+      readonly kind: 'start-build';
+      readonly recipe: string;
+      readonly name: string;
+      readonly answers: Answers;
+    }
+  | { readonly kind: 'open-build'; readonly id: string }
+  | { readonly kind: 'open-example' }
+  /** Written to disk before anything of it is shown. */
+  | { readonly kind: 'record'; readonly events: readonly Event[] }
+  | { readonly kind: 'quit' };
+
+export type ScreenName =
+  | 'home'
+  | 'interview'
+  | 'plan'
+  | 'step'
+  | 'timers'
+  | 'pause'
+  | 'resume'
+  | 'keys';
+
+export type Outcome<State> = { readonly state: State; readonly asks: readonly Ask[] };
+
+export type KeyHint = { readonly key: string; readonly does: string };
+
+/** A screen: state, what a key does to it, what it looks like, which keys work now. */
+export type Screen<State> = {
+  readonly name: ScreenName;
+  /** Shown in the head line. */
+  readonly title: (state: State, at: Context) => string;
+  readonly open: (at: Context) => State;
+  readonly press: (state: State, key: Key, at: Context) => Outcome<State>;
+  readonly view: (props: { readonly state: State; readonly at: Context }) => ReactNode;
+  readonly hints: (state: State, at: Context) => readonly KeyHint[];
+};
