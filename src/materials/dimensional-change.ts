@@ -1,0 +1,12 @@
+/** Moisture percent above which most woods no longer swell. */
+const FIBER_SATURATION = 30;
+
+/**
+ * Change of size per 1 % of moisture, as a fraction, from the shrinkage green to oven-dry in percent.
+ * This is how the coefficients of Wood Handbook Table 13-5 (6 % to 14 % moisture) follow from the
+ * shrinkage of Table 4-3; redwood, western redcedar and northern white-cedar saturate at 22 %.
+ * @example changeCoefficient(6.7) // American chestnut, tangential: 0.00234
+ */
+export function changeCoefficient(shrinkPercent: number, saturation = FIBER_SATURATION): number {
+  return 1 / ((100 * saturation) / shrinkPercent - saturation + 10);
+}
