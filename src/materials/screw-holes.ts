@@ -1,3 +1,4 @@
+import type { Source } from '../measure/figure.js';
 import type { Mm } from '../measure/quantities.js';
 import { type Drill, drillOf, nearestDrill } from './drill-sizes.js';
 import { type Gauge, gaugeNumbered } from './gauges.js';
@@ -5,12 +6,15 @@ import type { Sourced } from './sourced.js';
 import { practice, seen, workedOut } from './sources.js';
 import type { Species } from './species.js';
 
+/** A hole by its diameter and by the drill that makes it, "7/64 in". */
+export type Hole = Sourced<Mm> & { readonly drill: string };
+
 /** The drills for one screw. */
 export type ScrewHoles = {
   /** In the far piece, for the thread. */
-  readonly pilot: Sourced<Mm> & Drill;
+  readonly pilot: Hole;
   /** Through the near piece, so that the thread does not hold the pieces apart. */
-  readonly clearance: Sourced<Mm> & Drill;
+  readonly clearance: Hole;
   /** So that a flat head sits flush. */
   readonly countersink: { readonly diameter: Sourced<Mm>; readonly depth: Sourced<Mm> };
 };
@@ -59,7 +63,7 @@ export function screwHoles(
   return {
     pilot: pilotHole(root.value, isDense(wood)),
     clearance,
-    countersink: countersink(row, clearance.diameter),
+    countersink: countersink(row, clearance.value),
   };
 }
 
@@ -68,22 +72,26 @@ export function isDense(wood: Pick<Species, 'gravity' | 'kind'>): boolean {
   return wood.kind === 'hardwood' || wood.gravity.value >= DENSE_GRAVITY;
 }
 
-function pilotHole(root: Mm, dense: boolean): ScrewHoles['pilot'] {
+function pilotHole(root: Mm, dense: boolean): Hole {
   const drill = nearestDrill(dense ? root : root * SOFT_SHARE);
   const source = dense
     ? workedOut('boring-chart', 'the root diameter, for hardwood and dense wood')
     : workedOut('boring-chart', '7/8 of the root diameter: its working softwood column');
-  return { ...drill, value: drill.diameter, source };
+  return holeOf(drill, source);
 }
 
-function clearanceHole(row: Gauge, clearance64: number, gravity: number): ScrewHoles['clearance'] {
+function clearanceHole(row: Gauge, clearance64: number, gravity: number): Hole {
   if (gravity >= VERY_DENSE_GRAVITY) {
     const drill = nearestDrill(row.shank.value + ROOM_TO_MOVE);
     const source = practice('very dense decking wood: 1 mm over the shank, so that it can move');
-    return { ...drill, value: drill.diameter, source };
+    return holeOf(drill, source);
   }
   const drill = drillOf(clearance64);
-  return { ...drill, value: drill.diameter, source: seen('boring-plate', 'clearance column') };
+  return holeOf(drill, seen('boring-plate', 'clearance column'));
+}
+
+function holeOf({ diameter, drill }: Drill, source: Source): Hole {
+  return { value: diameter, drill, source };
 }
 
 function countersink(row: Gauge, hole: Mm): ScrewHoles['countersink'] {
