@@ -222,6 +222,8 @@ export type FitRule = {
   readonly least?: Formula;
   readonly most?: Formula;
   readonly when?: Formula;
+  /** Written `must: yes`: where it does not hold the piece can't stand there; otherwise look again. */
+  readonly must: boolean;
   /** What to do when it does not hold. */
   readonly otherwise: Template;
   readonly source: string;
