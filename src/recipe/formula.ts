@@ -13,11 +13,23 @@ export type Node =
   | { readonly kind: 'text'; readonly value: string }
   | { readonly kind: 'flag'; readonly value: boolean }
   /** `seat_length`, `rail.width`, `seat.count`. */
-  | { readonly kind: 'name'; readonly name: string; readonly column: number }
+  | { readonly kind: 'name'; readonly name: string; readonly at: Place }
   | { readonly kind: 'minus'; readonly of: Node }
   | { readonly kind: 'not'; readonly of: Node }
-  | { readonly kind: 'binary'; readonly op: Operator; readonly left: Node; readonly right: Node }
-  | { readonly kind: 'call'; readonly name: Call; readonly of: readonly Node[] };
+  | {
+      readonly kind: 'binary';
+      readonly op: Operator;
+      readonly left: Node;
+      readonly right: Node;
+      /** Where the sign stands. */
+      readonly at: Place;
+    }
+  | {
+      readonly kind: 'call';
+      readonly name: Call;
+      readonly of: readonly Node[];
+      readonly at: Place;
+    };
 
 export type Operator = '+' | '-' | '*' | '/' | '=' | '!=' | '<' | '<=' | '>' | '>=' | 'and' | 'or';
 
