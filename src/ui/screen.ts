@@ -11,7 +11,11 @@ export type Key =
   | { readonly name: 'enter' | 'escape' | 'tab' | 'backspace' | 'space' }
   | { readonly name: 'up' | 'down' | 'left' | 'right' | 'home' | 'end' | 'page-up' | 'page-down' }
   /** One printable character, space excepted. */
-  | { readonly name: 'character'; readonly text: string };
+  | { readonly name: 'character'; readonly text: string }
+  /** From a menu in the view: the line that was taken. */
+  | { readonly name: 'chosen'; readonly id: string }
+  /** From a text line in the view: what it holds now. */
+  | { readonly name: 'typed'; readonly text: string };
 
 export type Size = { readonly columns: number; readonly rows: number };
 
@@ -32,6 +36,8 @@ export type ShelfLine = {
   readonly stepsDone: number;
   readonly stepsInAll: number;
   readonly savedAtMs: number;
+  /** Title of the step that comes next. */
+  readonly next?: string;
   /** Running timers and when they end. */
   readonly timers: readonly { readonly name: string; readonly endsAtMs: number }[];
   /** Why it can't be opened, where it can't. */
@@ -49,7 +55,14 @@ export type Context = {
   readonly recipes: readonly Recipe[];
   readonly shelf: readonly ShelfLine[];
   readonly build: Build | undefined;
+  /** What the interview is about, from the moment it was asked for. */
+  readonly interview: Interview | undefined;
+  /** The screen that one would come back to: its title and its keys, for the page of keys. */
+  readonly under: { readonly title: string; readonly hints: readonly KeyHint[] } | undefined;
 };
+
+/** A recipe to be asked about, and the answers that are known before the first question. */
+export type Interview = { readonly recipe: Recipe; readonly answers: Answers };
 
 /** What a screen asks of the program; the reducer does nothing itself. */
 export type Ask =
@@ -92,4 +105,14 @@ export type Screen<State> = {
   readonly press: (state: State, key: Key, at: Context) => Outcome<State>;
   readonly view: (props: { readonly state: State; readonly at: Context }) => ReactNode;
   readonly hints: (state: State, at: Context) => readonly KeyHint[];
+  /**
+   * Which keys the view's own widget takes: a `menu` takes up, down, enter and 1 to 9 and answers with
+   * `chosen`; a `text` line takes everything one types and answers with `typed`, then `enter`. The
+   * screen's `press` gets the rest.
+   */
+  readonly widget?: (state: State, at: Context) => Widget | undefined;
+  /** Where enter can't be taken back: a second enter within a quarter second is a bounce. */
+  readonly confirms?: (state: State, at: Context) => boolean;
 };
+
+export type Widget = 'menu' | 'text';
