@@ -17,7 +17,9 @@ const FRACTIONS: Readonly<Record<string, string>> = {
   '⅒': '1/10',
 };
 
-const FRACTION = `[${Object.keys(FRACTIONS).join('')}]`;
+const SIGN = `[${Object.keys(FRACTIONS).join('')}]`;
+const SIGN_BEHIND_DIGIT = new RegExp(`(?<=\\d)(?:\\s*|-)(?=${SIGN})`, 'gu');
+const ANY_SIGN = new RegExp(SIGN, 'gu');
 
 /**
  * The text of a length in plain keyboard characters: one spelling of primes, quotes, dashes, slashes
@@ -25,10 +27,8 @@ const FRACTION = `[${Object.keys(FRACTIONS).join('')}]`;
  */
 export function plainLengthText(text: string): string {
   return text
-    .replace(new RegExp(`(?<=\\d)(?:\\s*|-)(${FRACTION})`, 'gu'), (_, sign: string) => {
-      return ` ${FRACTIONS[sign] ?? sign}`;
-    })
-    .replace(new RegExp(FRACTION, 'gu'), sign => FRACTIONS[sign] ?? sign)
+    .replace(SIGN_BEHIND_DIGIT, ' ')
+    .replace(ANY_SIGN, sign => FRACTIONS[sign] ?? sign)
     .replace(/[⁄∕]/gu, '/')
     .replace(/[‐‑‒–—―−]/gu, '-')
     .replace(/''|’’|′′|‘‘|``/gu, '"')

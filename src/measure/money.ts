@@ -5,7 +5,7 @@ import type { Cents } from './quantities.js';
 /** A million; more for a board is a slip of the keys. */
 const MOST: Cents = 100_000_000;
 const SIGN = String.raw`(?:\p{Sc}|\b(?:usd|eur|gbp|cad|aud|nzd|chf)\b)`;
-const AMOUNT = new RegExp(`^(?:${SIGN})?\\s*([\\d.,]*\\d[\\d.,]*)\\s*(?:${SIGN})?$`, 'iu');
+const AMOUNT = new RegExp(`^(?:${SIGN})?\\s*([\\d.,]+)\\s*(?:${SIGN})?$`, 'iu');
 const HINT = 'Write the price with at most two decimals, such as 7.48.';
 
 /**
