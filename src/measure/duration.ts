@@ -7,8 +7,8 @@ const YEAR: Minutes = 365 * DAY;
 const HINT = 'Write it such as 90 min, 1.5 h, 1:30 or 2 d 3 h.';
 
 /**
- * Minutes for a person: "45 min", "1 h 30 min", "2 d 3 h". From a day on the nearest hour is enough;
- * below a minute it is seconds.
+ * Minutes for a person: "45 min", "1 h 30 min", "2 d 3 h". From a day on the nearest hour is
+ * enough; below a minute it is seconds.
  */
 export function formatMinutes(minutes: Minutes): string {
   if (minutes < 0) return `-${formatMinutes(-minutes)}`;
@@ -32,8 +32,8 @@ const UNITS: readonly (readonly [RegExp, Minutes])[] = [
 ];
 
 /**
- * A time span in minutes: `90 min`, `1.5 h`, `1:30` (hours and minutes), `2 d 3 h`, `3 hours`. Refused:
- * a bare number (minutes or hours?), more than a year, anything else.
+ * A time span in minutes: `90 min`, `1.5 h`, `1:30` (hours and minutes), `2 d 3 h`, `3 hours`.
+ * Refused: a bare number (minutes or hours?), more than a year, anything else.
  */
 export function parseDuration(text: string): Parsed<Minutes> {
   const typed = text.trim().toLowerCase();

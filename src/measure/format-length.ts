@@ -5,8 +5,8 @@ import { gridSteps, snap } from './round.js';
 import { sameLength } from './tolerance.js';
 
 /**
- * A length as it is marked on wood, to the nearest line of the marking grid: 1181.1 mm is "46-1/2 in"
- * in sixteenths, "1181 mm" in whole millimeters. A minus is kept. For inches the grid must be a
+ * A length as it is marked on wood, to the nearest line of the marking grid: 1181.1 mm is "46-1/2
+ * in" in sixteenths, "1181 mm" in whole millimeters. A minus is kept. For inches the grid must be a
  * fraction of an inch (see displays.ts).
  */
 export function formatLength(length: Mm, display: Display): string {
@@ -38,8 +38,8 @@ const OFF_GRID = 1e-3;
 
 /**
  * A length as computed: like formatLength when it lies on the marking grid, else in decimals. Six
- * thirteenths of an inch is "0.4615 in", where a tape would show 7/16. Millimeters get two decimals,
- * since three behind a point read as thousands in much of the world.
+ * thirteenths of an inch is "0.4615 in", where a tape would show 7/16. Millimeters get two
+ * decimals, since three behind a point read as thousands in much of the world.
  */
 export function formatLengthExact(length: Mm, display: Display): string {
   const off = Math.abs(length - snap(length, display.grid));
@@ -55,7 +55,9 @@ export function formatFeet(length: Mm): string {
   return formatLength(length, { system: 'inch', grid: inches(1 / 16) });
 }
 
-/** A store length as the yard sells it: "8 ft", or "2.4 m", or "2438 mm" when it is no round metric. */
+/**
+ * A store length as the yard sells it: "8 ft", or "2.4 m", or "2438 mm" when it is no round metric.
+ */
 export function formatBoardLength(length: Mm, display: Display): string {
   if (display.system === 'inch') return formatFeet(length);
   if (sameLength(length, snap(length, 10))) return `${formatNumber(length / 1000, 2)} m`;

@@ -2,8 +2,8 @@ import type { Mm } from './quantities.js';
 
 /**
  * An inch is exactly 25.4 mm, that is 127/5: international yard and pound agreement, 1959; NIST SP
- * 811, Appendix B. Taken as a ratio of whole numbers, so that halves, quarters and so on down to 1/64
- * come out as the nearest number there is: 3.5 x 25.4 is 88.89999999999999 in binary.
+ * 811, Appendix B. Taken as a ratio of whole numbers, so that halves, quarters and so on down to
+ * 1/64 come out as the nearest number there is: 3.5 x 25.4 is 88.89999999999999 in binary.
  */
 const MM = 127;
 const PER_INCHES = 5;

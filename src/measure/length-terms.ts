@@ -3,7 +3,9 @@ import { type LengthUnit, UNIT_WORDS, unitOf } from './length-units.js';
 import { type Parsed, parsed, quoted, unreadable } from './parsed.js';
 import { nearestWord } from './suggest.js';
 
-/** The number of one term as written: a fraction is worth its value, a decimal may read two ways. */
+/**
+ * The number of one term as written: a fraction is worth its value, a decimal may read two ways.
+ */
 export type Written =
   | { readonly kind: 'fraction'; readonly value: number }
   | { readonly kind: 'decimal'; readonly text: string };

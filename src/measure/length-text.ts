@@ -22,8 +22,8 @@ const SIGN_BEHIND_DIGIT = new RegExp(`(?<=\\d)(?:\\s*|-)(?=${SIGN})`, 'gu');
 const ANY_SIGN = new RegExp(SIGN, 'gu');
 
 /**
- * The text of a length in plain keyboard characters: one spelling of primes, quotes, dashes, slashes
- * and spaces, fraction signs written out, small letters. `5’ 3½”` becomes `5' 3 1/2"`.
+ * The text of a length in plain keyboard characters: one spelling of primes, quotes, dashes,
+ * slashes and spaces, fraction signs written out, small letters. `5’ 3½”` becomes `5' 3 1/2"`.
  */
 export function plainLengthText(text: string): string {
   return text

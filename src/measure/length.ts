@@ -11,10 +11,10 @@ const LONGEST: Mm = 100_000;
 const LONGEST_TEXT = 60;
 
 /**
- * A length as people write it, in mm: `5' 3-1/2"`, `63.5in`, `3½"`, `1.2 m`, `1,5 m`. A number without
- * a unit is inches or mm by `assume`; behind feet it is inches. Refused: what has two readings
- * (`1,200`, `3 - 1/2`, a bare fraction in metric), mixed systems, minus, nonsense, and more than
- * 100 m. Zero is read; the caller checks its own range.
+ * A length as people write it, in mm: `5' 3-1/2"`, `63.5in`, `3½"`, `1.2 m`, `1,5 m`. A number
+ * without a unit is inches or mm by `assume`; behind feet it is inches. Refused: what has two
+ * readings (`1,200`, `3 - 1/2`, a bare fraction in metric), mixed systems, minus, nonsense, and
+ * more than 100 m. Zero is read; the caller checks its own range.
  */
 export function parseLength(text: string, assume: Display['system']): Parsed<Mm> {
   const plain = plainLengthText(text);

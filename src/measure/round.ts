@@ -50,7 +50,9 @@ export function snapDown(length: Mm, grid: Mm): Mm {
  */
 export const UNITS_PER_MM = 320;
 
-/** Whole units of 1/320 mm: `toUnits(feet(8), 'down')` is 780288. Round parts up and boards down. */
+/**
+ * Whole units of 1/320 mm: `toUnits(feet(8), 'down')` is 780288. Round parts up and boards down.
+ */
 export function toUnits(length: Mm, way: Way): number {
   return gridSteps(length, 1 / UNITS_PER_MM, way);
 }

@@ -2,7 +2,9 @@ import { formatAbout } from './format-number.js';
 import { feet, inches } from './inch.js';
 import type { CubicMm, Display, Milliliters } from './quantities.js';
 
-/** The US gallon is 231 cubic inches, and a fluid ounce 1/128 of it (NIST Handbook 44, Appendix C). */
+/**
+ * The US gallon is 231 cubic inches, and a fluid ounce 1/128 of it (NIST Handbook 44, Appendix C).
+ */
 const CUBIC_INCHES_PER_GALLON = 231;
 const FLUID_OUNCES_PER_GALLON = 128;
 const CUBIC_MM_PER_ML = 1000;
@@ -33,7 +35,10 @@ export function toCubicFeet(space: CubicMm): number {
   return space / cubicFeet(1);
 }
 
-/** A liquid to buy or brush: "8 fl oz", "1.5 gal" from half a gallon on; "240 ml", "1.5 l" from a liter on. */
+/**
+ * A liquid to buy or brush: "8 fl oz", "1.5 gal" from half a gallon on; "240 ml", "1.5 l" from a
+ * liter on.
+ */
 export function formatVolume(volume: Milliliters, display: Display): string {
   if (display.system === 'metric') {
     return volume < 999.5 ? `${formatAbout(volume)} ml` : `${formatAbout(volume / 1000)} l`;

@@ -27,9 +27,9 @@ const SHAPES: Readonly<Record<string, readonly string[]>> = {
 };
 
 /**
- * A measure in large figures to be read from across the bench: five rows of equal width, for digits,
- * `/ - " ' . :`, spaces, and the letters of "in" and "mm". Any other character stands small on the
- * bottom row. "46-1/2 in" takes 44 columns. For plain ASCII pass the rows through toAscii.
+ * A measure in large figures to be read from across the bench: five rows of equal width, for
+ * digits, `/ - " ' . :`, spaces, and the letters of "in" and "mm". Any other character stands small
+ * on the bottom row. "46-1/2 in" takes 44 columns. For plain ASCII pass the rows through toAscii.
  */
 export function bigDigits(text: string): string[] {
   const shapes = Array.from(text, shape);

@@ -92,9 +92,9 @@ const STAND_INS: ReadonlyMap<string, string> = new Map([
 
 /**
  * Text in plain ASCII, for terminals and printers that have nothing else. Lines, blocks, arrows,
- * quotes, dashes and accented letters keep their width, so a finished drawing can be turned over sign by
- * sign. Fractions (`3½` is "3-1/2"), degrees (`20 °C` is "20 C") and a few more do not: for prose
- * and tables, make ASCII first and lay out after. What has no stand-in becomes "?".
+ * quotes, dashes and accented letters keep their width, so a finished drawing can be turned over
+ * sign by sign. Fractions (`3½` is "3-1/2"), degrees (`20 °C` is "20 C") and a few more do not: for
+ * prose and tables, make ASCII first and lay out after. What has no stand-in becomes "?".
  */
 export function toAscii(text: string): string {
   if (/^[\x00-\x7f]*$/.test(text)) return text;

@@ -43,8 +43,8 @@ function widest(cells: readonly string[]): number {
 }
 
 /**
- * Column widths that fit: growing columns give way first, then all columns of words, and numbers (to
- * the right) last, since a number that is cut says nothing.
+ * Column widths that fit: growing columns give way first, then all columns of words, and numbers
+ * (to the right) last, since a number that is cut says nothing.
  */
 function squeezed(columns: readonly Column[], natural: readonly number[], width: number): number[] {
   const room = width - GAP * (columns.length - 1);
@@ -98,8 +98,8 @@ function joined(cells: readonly string[]): string {
 }
 
 /**
- * A Markdown table, its columns padded so that the source reads as a table too. Characters that mean
- * something in Markdown or HTML are escaped, line breaks become spaces.
+ * A Markdown table, its columns padded so that the source reads as a table too. Characters that
+ * mean something in Markdown or HTML are escaped, line breaks become spaces.
  */
 export function markdownTable(
   columns: readonly Column[],
@@ -125,8 +125,8 @@ export function markdownText(text: string): string {
 }
 
 /**
- * Rows as comma-separated values by RFC 4180: every record ends in CRLF; cells with a comma, a quote,
- * a line break or a space at an end stand in quotes, quotes inside doubled. A cell that a
+ * Rows as comma-separated values by RFC 4180: every record ends in CRLF; cells with a comma, a
+ * quote, a line break or a space at an end stand in quotes, quotes inside doubled. A cell that a
  * spreadsheet would run as a formula (`=...`, `@...`, `+x`) gets an apostrophe in front, since a
  * project may come from a stranger; `-2-3/8 in` is left alone.
  */

@@ -8,6 +8,11 @@ test('a sum of ten thirds of an inch is the length it stands for', () => {
   expect(sameLength(sum, inches(10))).toBe(true);
 });
 
+test('a hundred-thousandth of a millimeter is a difference, what adding up loses is none', () => {
+  expect(sameLength(100, 100.00001)).toBe(false);
+  expect(sameLength(100_000, 100_000 * (1 + 4 * Number.EPSILON))).toBe(true);
+});
+
 test.each([
   ['equal', 100, 100, true, true, false],
   ['shorter by half the tolerance', 100 - SAME / 2, 100, true, true, false],

@@ -59,6 +59,17 @@ describe('text from a stranger', () => {
   });
 });
 
+// Unicode Standard Annex #9 (direction marks), ECMA-6 and ECMA-48 (C0 and C1 controls).
+test('every control and direction mark is dropped or made a space or a line end', () => {
+  const codes = [
+    ...Array.from({ length: 0xa0 }, (_, code) => code).filter(code => code < 0x20 || code > 0x7e),
+    ...[0x200e, 0x200f, 0x202a, 0x202b, 0x202c, 0x202d, 0x202e, 0x2066, 0x2067, 0x2068, 0x2069],
+  ];
+  for (const code of codes) {
+    expect(safeText(`a${String.fromCharCode(code)}`), code.toString(16)).toMatch(/^a[ \n]*$/);
+  }
+});
+
 describe('plain ASCII', () => {
   test.each([
     ['┌─┬─┐', '+-+-+'],
