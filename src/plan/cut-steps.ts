@@ -1,0 +1,63 @@
+import { formatLengthExact } from '../measure/format-length.js';
+import { sameLength } from '../measure/tolerance.js';
+import type { StepRule } from '../recipe/recipe.js';
+import type { CutRow, Step } from './plan.js';
+import { selectParts } from './select.js';
+import { cutMinutes } from './step-minutes.js';
+import type { Worked } from './steps.js';
+
+/** Pieces of one section and length that a step cuts at one setting of the stop. */
+type Setting = {
+  readonly rows: readonly { readonly row: CutRow; readonly pieces: readonly string[] }[];
+};
+
+/**
+ * One step for each setting of the stop, sections in the order of the cut list, longest first. The id
+ * carries section and length, so that a changed plan does not mistake one setting for another.
+ */
+export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly Step[] {
+  const wanted = new Set(selectParts(worked.model, rule.cuts).map(part => part.id));
+  const settings = settingsOf(worked.cutList, wanted);
+  return settings.flatMap((setting, at) => {
+    const [first] = setting.rows;
+    if (!first) return [];
+    const { row } = first;
+    const length = formatLengthExact(row.length.value, worked.display);
+    const bright = setting.rows.flatMap(it => it.pieces);
+    return [
+      {
+        ...bare,
+        id: `${rule.id}/${row.section}@${row.length.value.toFixed(2)}`,
+        title: `${bare.title}: ${bright.length} at ${length}`,
+        big: { text: length, caption: `stop, ${row.section}` },
+        settings: [
+          { name: 'Stop', text: length },
+          { name: 'Board', text: row.section },
+          ...setting.rows.map(it => ({
+            name: `Mark ${it.row.mark}`,
+            text: `${it.pieces.length} x ${it.row.name.toLowerCase()}`,
+          })),
+        ],
+        tally: { of: 'piece', count: bright.length },
+        bright,
+        minutes: cutMinutes(bright.length, at === 0, rule, worked),
+      },
+    ];
+  });
+}
+
+function settingsOf(rows: readonly CutRow[], wanted: ReadonlySet<string>): readonly Setting[] {
+  const settings: { rows: { row: CutRow; pieces: readonly string[] }[] }[] = [];
+  for (const row of rows) {
+    const pieces = row.pieces.filter(id => wanted.has(id));
+    if (pieces.length === 0) continue;
+    const same = settings.find(({ rows: [it] }) => it !== undefined && atOneStop(it.row, row));
+    if (same) same.rows.push({ row, pieces });
+    else settings.push({ rows: [{ row, pieces }] });
+  }
+  return settings;
+}
+
+function atOneStop(a: CutRow, b: CutRow): boolean {
+  return a.section === b.section && sameLength(a.length.value, b.length.value);
+}

@@ -1,0 +1,68 @@
+import { formatLengthExact } from '../measure/format-length.js';
+import type { Joint } from '../model/part.js';
+import type { FastenerRow, Step } from './plan.js';
+import type { Worked } from './steps.js';
+
+/** What a step that closes joints shows: which fastener, which drills, how many, and glue times. */
+export function joinDetails(
+  joints: readonly Joint[],
+  worked: Worked,
+): Pick<Step, 'settings' | 'big'> {
+  const rows = fastenersOf(joints, worked.fasteners);
+  const lines = rows.flatMap(row => fastenerLines(row, joints, worked));
+  const glued = joints.some(joint => joint.glue);
+  const screw = rows.find(row => row.kind === 'screw');
+  return {
+    settings: [...lines, ...(glued ? glueLines(worked) : [])],
+    ...(screw === undefined ? {} : { big: { text: screw.what, caption: screw.joint } }),
+  };
+}
+
+function fastenersOf(
+  joints: readonly Joint[],
+  rows: readonly FastenerRow[],
+): readonly FastenerRow[] {
+  const rules = new Set(joints.map(joint => joint.rule));
+  return rows.filter(row => {
+    if (!rules.has(ruleOf(row))) return false;
+    return joints.some(joint => joint.rule === ruleOf(row) && heldAlike(joint, row));
+  });
+}
+
+function ruleOf(row: FastenerRow): string {
+  return row.id.split('/')[0] ?? row.id;
+}
+
+function heldAlike(joint: Joint, row: FastenerRow): boolean {
+  return joint.grain === row.grain && Math.abs(joint.through - row.through.value) < 0.01;
+}
+
+function fastenerLines(
+  row: FastenerRow,
+  joints: readonly Joint[],
+  { display }: Worked,
+): Step['settings'] {
+  const count = joints
+    .filter(joint => joint.rule === ruleOf(row) && heldAlike(joint, row))
+    .reduce((sum, joint) => sum + joint.each, 0);
+  const name = row.kind === 'screw' ? 'Screws' : 'Brads';
+  return [
+    { name, text: `${count} x ${row.what} (${row.joint.toLowerCase()})` },
+    ...(row.kind === 'screw' ? [{ name: 'Drills', text: row.drills }] : []),
+    ...(row.kind === 'screw'
+      ? [
+          {
+            name: 'Bite',
+            text: `${formatLengthExact(row.bite.value, display)} in the ${row.grain} grain`,
+          },
+        ]
+      : []),
+  ];
+}
+
+function glueLines({ glue }: Worked): Step['settings'] {
+  return [
+    { name: 'Glue', text: glue.kind },
+    { name: 'Close within', text: `${glue.openTime.value} min of the first brush stroke` },
+  ];
+}

@@ -1,0 +1,123 @@
+import { COMPUTED, type Figure } from '../measure/figure.js';
+import { figure } from '../measure/figure-text.js';
+import type { Display } from '../measure/quantities.js';
+import type { Model, Part } from '../model/part.js';
+import { setOut } from '../model/setout.js';
+import { weightOf } from '../model/weight.js';
+import type { Problem } from '../recipe/problem.js';
+import { answerText, askedQuestions } from '../recipe/questions.js';
+import type { Assembly, NotchRule, Recipe } from '../recipe/recipe.js';
+import type { Answers } from '../recipe/values.js';
+import { batches, cutList } from './cut-list.js';
+import { fasteners } from './fasteners.js';
+import { fitChecks } from './fit-checks.js';
+import { hardware } from './hardware.js';
+import { notchNames, notchRows } from './notch-rows.js';
+import type { AnswerLine, CutRow, NotchRow, Plan, Purchase } from './plan.js';
+import { planScope } from './plan-scope.js';
+import { purchases } from './purchases.js';
+import { sawOrder } from './saw-order.js';
+import { type Setting, settingOf } from './setting.js';
+import { sizeLines } from './size-lines.js';
+import { spacingRows } from './spacing-rows.js';
+import { steps } from './steps.js';
+import { timePlan } from './time-plan.js';
+import { cautionsOf, toolsOf } from './tool-rows.js';
+import { warnings } from './warnings.js';
+import { gluePlan, sealerPlan } from './wet-work.js';
+
+export type MadePlan =
+  | { readonly ok: true; readonly plan: Plan }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * The whole job from a recipe and complete answers: the one place where the stages are joined. The
+ * same inputs give the same plan. Problems are those of setting out: a piece that can't stand there.
+ */
+export function makePlan(recipe: Recipe, answers: Answers, display: Display): MadePlan {
+  const setting = settingOf(answers, display);
+  const out = setOut(recipe, answers, { wet: setting.dryness.wetSections });
+  if (!out.ok) return out;
+  const { model } = out;
+  const alike = batches(model);
+  const notches = notchRows(alike, notchNames(notchRules(recipe)), display);
+  const rows = withNotches(cutList(alike, display), notches);
+  const held = fasteners(model, setting);
+  const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
+  const scope = planScope(out.scope, held.rows, wet, display);
+  const worked = { model, scope, display, cutList: rows, notches, fasteners: held.rows, ...wet };
+  const build = steps(recipe.steps, worked);
+  const bought = purchases(rows, setting);
+  const fit = fitChecks(recipe.fit, scope, display);
+  return {
+    ok: true,
+    plan: {
+      recipe: recipe.id,
+      title: recipe.title,
+      about: recipe.about,
+      display,
+      answers: answerLines(recipe, answers, display),
+      overall: overallFigures(model),
+      weight: weightFigure(model, setting),
+      sizes: sizeLines(out.sizes),
+      cutList: rows,
+      sawOrder: sawOrder(rows),
+      notches,
+      purchases: bought,
+      cost: costFigure(bought),
+      spacing: spacingRows(model, display),
+      screws: held.rows,
+      hardware: hardware(held.rows, wet.glue, wet.sealer, setting),
+      ...wet,
+      fit,
+      tools: toolsOf(build),
+      cautions: cautionsOf(build, setting),
+      warnings: warnings({ fit, purchases: bought, troubles: held.troubles, setting }),
+      steps: build,
+      time: timePlan(build, setting),
+      model,
+    },
+  };
+}
+
+function notchRules(recipe: Recipe): readonly NotchRule[] {
+  return [recipe.whole, ...recipe.assemblies].flatMap((assembly: Assembly) => assembly.notches);
+}
+
+function withNotches(rows: readonly CutRow[], notches: readonly NotchRow[]): readonly CutRow[] {
+  return rows.map(row => ({
+    ...row,
+    notches: notches.filter(notch => notch.mark === row.mark).map(notch => notch.id),
+  }));
+}
+
+function answerLines(recipe: Recipe, answers: Answers, display: Display): readonly AnswerLine[] {
+  return askedQuestions(recipe, answers).flatMap(question => {
+    const answer = answers[question.id];
+    return answer
+      ? [{ id: question.id, say: question.say, text: answerText(question, answer, display) }]
+      : [];
+  });
+}
+
+function overallFigures({ overall }: Model) {
+  const along = (axis: 'x' | 'y' | 'z', words: string): Figure =>
+    figure(overall.max[axis] - overall.min[axis], 'mm', `${words} over all boards`, COMPUTED);
+  return {
+    width: along('x', 'left to right'),
+    depth: along('y', 'front to back'),
+    height: along('z', 'ground to top'),
+  };
+}
+
+function weightFigure(model: Model, { species }: Setting): Figure {
+  const { value, source } = species.density12;
+  const kilograms = weightOf(model, (_part: Part) => value);
+  const because = `wood after notching at ${value} kg per cubic meter (${species.name}, 12 % moisture); wet boards weigh more`;
+  return figure(kilograms, 'kg', because, source);
+}
+
+function costFigure(bought: readonly Purchase[]): Figure {
+  const cents = bought.reduce((sum, purchase) => sum + purchase.cost.value, 0);
+  return figure(cents, 'cents', 'boards to buy at the prices you gave', COMPUTED);
+}

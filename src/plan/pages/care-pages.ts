@@ -1,0 +1,106 @@
+import { formatMinutes } from '../../measure/duration.js';
+import { formatFigure } from '../../measure/figure-text.js';
+import { formatLengthExact } from '../../measure/format-length.js';
+import type { Block, Page } from '../../text/page.js';
+import { count } from '../../text/plural.js';
+import type { Plan, SpacingRow } from '../plan.js';
+
+/** Even spacing: marks from one end, and the sum that has to close. */
+export function spacingPage(plan: Plan): Page {
+  return {
+    id: 'spacing',
+    title: 'Spacing',
+    blocks: [
+      {
+        kind: 'words',
+        text: 'Hook the tape once and make all marks from that end. A spacer only holds a piece on its mark.',
+      },
+      ...plan.spacing.flatMap(row => spacingBlocks(row, plan)),
+    ],
+  };
+}
+
+function spacingBlocks(row: SpacingRow, { display }: Plan): readonly Block[] {
+  const length = (value: number) => formatLengthExact(value, display);
+  const beside = row.beside.map(it => `${it.count} would leave ${length(it.gap)}`).join('; ');
+  return [
+    {
+      kind: 'heading',
+      text: `${row.name}: ${row.count} pieces${row.places > 1 ? `, ${row.places} times` : ''}`,
+    },
+    {
+      kind: 'facts',
+      facts: [
+        {
+          name: 'Gap',
+          text: `${length(row.gap.value)}${beside === '' ? '' : ` (${beside})`}`,
+          because: row.gap.because,
+        },
+        { name: 'Sum', text: row.closing },
+        {
+          name: 'Spacer',
+          text: `${length(row.spacer.value)}; trusted alone it would end ${driftWords(row, length)}`,
+          because: row.drift.because,
+        },
+        { name: 'Near edges', text: row.marks.map(length).join(', ') },
+      ],
+    },
+  ];
+}
+
+function driftWords({ drift }: SpacingRow, length: (value: number) => string): string {
+  if (Math.abs(drift.value) < 0.05) return 'right';
+  return `${length(Math.abs(drift.value))} too ${drift.value > 0 ? 'long' : 'short'}`;
+}
+
+/** Tools, and what can hurt. */
+export function toolsPage(plan: Plan): Page {
+  return {
+    id: 'tools',
+    title: 'Tools and cautions',
+    blocks: [
+      {
+        kind: 'table',
+        table: {
+          id: 'tools',
+          columns: [{ title: 'Tool' }, { title: 'Who' }, { title: 'What for', grow: true }],
+          rows: plan.tools.map(tool => [
+            tool.name,
+            tool.who === 'lead' ? 'lead only' : 'both',
+            tool.use,
+          ]),
+        },
+      },
+      ...plan.cautions.flatMap((caution): readonly Block[] => [
+        { kind: 'heading', text: caution.title },
+        { kind: 'list', items: caution.lines },
+      ]),
+      {
+        kind: 'words',
+        text: "These are the usual cautions. The tool's manual, the label, your local code and licensed practice come first.",
+      },
+    ],
+  };
+}
+
+/** How long, and how it falls into sessions. */
+export function timePage(plan: Plan): Page {
+  const titleById = new Map(plan.steps.map(step => [step.id, step.title]));
+  return {
+    id: 'time',
+    title: 'Time',
+    blocks: [
+      {
+        kind: 'words',
+        text: `About ${formatFigure(plan.time.hands, plan.display)} of work for ${count(plan.time.people, 'person')}. A first estimate: ${plan.time.hands.because}.`,
+      },
+      ...plan.time.sessions.flatMap((session): readonly Block[] => [
+        {
+          kind: 'heading',
+          text: `Session ${session.number}: about ${formatMinutes(session.minutes)}${session.endsWith === '' ? '' : `; ends with ${session.endsWith}`}`,
+        },
+        { kind: 'list', items: session.steps.map(id => titleById.get(id) ?? id) },
+      ]),
+    ],
+  };
+}

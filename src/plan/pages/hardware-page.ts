@@ -1,0 +1,122 @@
+import { formatFigure } from '../../measure/figure-text.js';
+import type { Block, Page } from '../../text/page.js';
+import type { FastenerRow, Plan } from '../plan.js';
+
+/** Screws, brads, glue and sealer: what to buy and what they do where. */
+export function hardwarePage(plan: Plan): Page {
+  return {
+    id: 'hardware',
+    title: 'Screws, glue, sealer',
+    blocks: [
+      { kind: 'table', table: hardwareTable(plan) },
+      { kind: 'heading', text: 'Where each goes' },
+      { kind: 'table', table: fastenerTable(plan) },
+      { kind: 'list', items: fastenerNotes(plan.screws) },
+      { kind: 'heading', text: 'Glue' },
+      glueFacts(plan),
+      { kind: 'list', items: plan.glue.notes },
+      { kind: 'heading', text: 'Sealer' },
+      sealerFacts(plan),
+      { kind: 'list', items: plan.sealer.notes },
+    ],
+  };
+}
+
+/** What to buy besides boards, also for a spreadsheet. */
+export function hardwareTable(plan: Plan) {
+  return {
+    id: 'hardware',
+    columns: [
+      { title: 'What', grow: true },
+      { title: 'Needed', align: 'right' as const },
+      { title: 'Buy', grow: true },
+      { title: 'Note', grow: true },
+    ],
+    rows: plan.hardware.map(row => [
+      row.what,
+      formatFigure(row.count, plan.display),
+      row.buy,
+      row.note,
+    ]),
+  };
+}
+
+function fastenerTable(plan: Plan) {
+  return {
+    id: 'fasteners',
+    columns: [
+      { title: 'Joint', grow: true },
+      { title: 'Count', align: 'right' as const },
+      { title: 'What' },
+      { title: 'Through', align: 'right' as const },
+      { title: 'Bite', align: 'right' as const },
+      { title: 'Drills', grow: true },
+    ],
+    rows: plan.screws.map(row => [
+      row.joint,
+      String(row.count),
+      row.what,
+      formatFigure(row.through, plan.display),
+      `${formatFigure(row.bite, plan.display)}${row.grain === 'end' ? ' end grain' : ''}`,
+      row.drills,
+    ]),
+  };
+}
+
+function fastenerNotes(rows: readonly FastenerRow[]): readonly string[] {
+  const without = rows.flatMap(row =>
+    row.without === undefined ? [] : [`${row.joint}: ${row.without}.`],
+  );
+  const notes = rows.flatMap(row => row.notes);
+  return [...new Set([...without, ...notes])];
+}
+
+function glueFacts({ glue, display }: Plan): Block {
+  return {
+    kind: 'facts',
+    facts: [
+      { name: 'Kind', text: glue.kind },
+      {
+        name: 'Amount',
+        text: `${formatFigure(glue.amount, display)} for ${formatFigure(glue.area, display)}; ${glue.buy}`,
+        because: glue.amount.because,
+      },
+      {
+        name: 'Close within',
+        text: formatFigure(glue.openTime, display),
+        because: glue.openTime.because,
+      },
+      {
+        name: 'Clamps stay',
+        text: formatFigure(glue.clampTime, display),
+        because: glue.clampTime.because,
+      },
+      {
+        name: 'Full strength',
+        text: formatFigure(glue.cureTime, display),
+        because: glue.cureTime.because,
+      },
+      { name: 'Not below', text: formatFigure(glue.lowest, display), because: glue.lowest.because },
+    ],
+  };
+}
+
+function sealerFacts({ sealer, display }: Plan): Block {
+  return {
+    kind: 'facts',
+    facts: [
+      { name: 'Kind', text: sealer.kind },
+      {
+        name: 'Amount',
+        text: `${formatFigure(sealer.amount, display)} for ${formatFigure(sealer.faces, display)} of faces and ${formatFigure(sealer.endGrain, display)} of end grain; ${sealer.buy}`,
+        because: sealer.amount.because,
+      },
+      {
+        name: 'Wipe after',
+        text: formatFigure(sealer.dwell, display),
+        because: sealer.dwell.because,
+      },
+      { name: 'Dry after', text: formatFigure(sealer.dry, display), because: sealer.dry.because },
+    ],
+  };
+}

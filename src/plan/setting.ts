@@ -1,0 +1,66 @@
+import { type Dryness, drynessNamed } from '../materials/dryness.js';
+import { type Saw, sawNamed } from '../materials/saws.js';
+import { type Species, speciesNamed } from '../materials/species.js';
+import { inches } from '../measure/inch.js';
+import type { Display, Minutes, Mm } from '../measure/quantities.js';
+import type { Answers, Offer, OnHand } from '../recipe/values.js';
+
+/** What the standard questions settle for the whole plan; each falls back to what is usual. */
+export type Setting = {
+  readonly display: Display;
+  readonly species: Species;
+  readonly dryness: Dryness;
+  readonly metal: string;
+  readonly saw: Saw;
+  /** Squaring cut at the first end of each board, blade not counted. */
+  readonly trim: Mm;
+  readonly offers: readonly Offer[];
+  readonly onHand: readonly OnHand[];
+  readonly people: 1 | 2;
+  readonly sessionMinutes: Minutes;
+};
+
+/** Common practice: 1/4 to 1/2 in comes off a factory end so that it is square. */
+export const SQUARING_TRIM: Mm = inches(1 / 4);
+
+const USUAL_SESSION_HOURS = 3;
+
+/**
+ * The setting that these answers make. A recipe that asks none of the standard questions gets
+ * kiln-dried redwood, a full-kerf miter saw, stainless screws, two people and three hours.
+ */
+export function settingOf(answers: Answers, display: Display): Setting {
+  const species = speciesNamed(textOf(answers, 'species', 'redwood'));
+  const dryness = drynessNamed(textOf(answers, 'dryness', 'kiln-dried'));
+  const saw = sawNamed(textOf(answers, 'saw', 'miter-saw'));
+  if (!species || !dryness || !saw) throw new Error('an answer names something no table has');
+  return {
+    display,
+    species,
+    dryness,
+    saw,
+    metal: textOf(answers, 'metal', 'stainless-304'),
+    trim: SQUARING_TRIM,
+    offers: listOf(answers, 'offers', 'offers'),
+    onHand: listOf(answers, 'on_hand', 'boards'),
+    people: textOf(answers, 'people', 'helper') === 'alone' ? 1 : 2,
+    sessionMinutes: hoursOf(answers) * 60,
+  };
+}
+
+function textOf(answers: Answers, id: string, otherwise: string): string {
+  const answer = answers[id];
+  return answer?.kind === 'choice' ? answer.value : otherwise;
+}
+
+function hoursOf(answers: Answers): number {
+  const answer = answers['session_hours'];
+  return answer?.kind === 'hours' ? answer.value : USUAL_SESSION_HOURS;
+}
+
+type Lists = { readonly offers: readonly Offer[]; readonly boards: readonly OnHand[] };
+
+function listOf<Kind extends keyof Lists>(answers: Answers, id: string, kind: Kind): Lists[Kind] {
+  const answer = answers[id];
+  return answer?.kind === kind ? (answer.value as Lists[Kind]) : [];
+}

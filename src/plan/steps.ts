@@ -1,0 +1,111 @@
+import type { Display } from '../measure/quantities.js';
+import type { Model, Part } from '../model/part.js';
+import { evaluate, type Scope } from '../recipe/evaluate.js';
+import type { Formula } from '../recipe/formula.js';
+import type { StepRule } from '../recipe/recipe.js';
+import { cutSteps } from './cut-steps.js';
+import { joinDetails } from './join-details.js';
+import { notchDetails } from './notch-details.js';
+import type { CutRow, FastenerRow, GluePlan, NotchRow, SealerPlan, Step } from './plan.js';
+import { selectJoints, selectParts } from './select.js';
+import { stepMinutes } from './step-minutes.js';
+import { fillTemplate } from './step-text.js';
+import { timersOf } from './step-timers.js';
+import { careOf } from './tool-rows.js';
+
+/** What the steps are made from: everything that the plan has worked out before them. */
+export type Worked = {
+  readonly model: Model;
+  readonly scope: Scope;
+  readonly display: Display;
+  readonly cutList: readonly CutRow[];
+  readonly notches: readonly NotchRow[];
+  readonly fasteners: readonly FastenerRow[];
+  readonly glue: GluePlan;
+  readonly sealer: SealerPlan;
+};
+
+/**
+ * The build in order. A step that cuts becomes one step for each setting of the stop; the others keep
+ * their own. Each knows which parts it brings (bright) and which stand there already.
+ */
+export function steps(rules: readonly StepRule[], worked: Worked): readonly Step[] {
+  const standing = new Set<string>();
+  const made: Step[] = [];
+  for (const rule of rules) {
+    if (!applies(rule.when, worked.scope)) continue;
+    const bare = bareStep(rule, worked);
+    const own =
+      rule.cuts.length > 0 ? cutSteps(rule, bare, worked) : [withDetails(rule, bare, worked)];
+    const there = [...standing];
+    for (const step of own) made.push({ ...step, standing: there });
+    for (const part of selectParts(worked.model, rule.sets)) standing.add(part.id);
+  }
+  return made;
+}
+
+function applies(when: Formula | undefined, scope: Scope): boolean {
+  if (!when) return true;
+  const held = evaluate(when, scope);
+  return held.ok && held.value.kind === 'flag' && held.value.value;
+}
+
+/** The words of a step and what it sets in place, before cuts, notches and joints add their figures. */
+function bareStep(rule: StepRule, worked: Worked): Step {
+  const { scope, display, model } = worked;
+  const fill = (template: StepRule['title']) => fillTemplate(template, scope, display);
+  return {
+    id: rule.id,
+    phase: rule.phase,
+    title: fill(rule.title),
+    who: rule.who,
+    tools: rule.tools,
+    say: rule.say.map(fill),
+    why: rule.why ? fill(rule.why) : '',
+    look: rule.look.map(fill),
+    care: careOf(rule),
+    settings: [],
+    timers: timersOf(rule, worked),
+    bright: selectParts(model, rule.sets).map(part => part.id),
+    standing: [],
+    minutes: stepMinutes(rule, worked),
+  };
+}
+
+function withDetails(rule: StepRule, bare: Step, worked: Worked): Step {
+  const notched = rule.notches.length > 0 ? notchDetails(rule.notches, worked) : undefined;
+  const joined =
+    rule.joins.length > 0 ? joinDetails(selectJoints(worked.model, rule.joins), worked) : undefined;
+  const settings = [...(notched?.settings ?? []), ...(joined?.settings ?? [])];
+  const tally = askedTally(rule, worked) ?? notched?.tally ?? setTally(rule, worked);
+  const big = notched?.big ?? joined?.big;
+  const bright = bare.bright.length > 0 ? bare.bright : (notched?.bright ?? []);
+  return {
+    ...bare,
+    settings,
+    bright,
+    ...(tally === undefined ? {} : { tally }),
+    ...(big === undefined ? {} : { big }),
+  };
+}
+
+function askedTally(rule: StepRule, { scope, model }: Worked): Step['tally'] {
+  if (!rule.tally) return undefined;
+  const result = evaluate(rule.tally, scope);
+  if (!result.ok || result.value.kind !== 'number') return undefined;
+  return { of: commonName(selectParts(model, rule.sets)), count: result.value.value };
+}
+
+/** Pieces that are set by hand are counted; whole panels and boxes are not. */
+function setTally(rule: StepRule, { model }: Worked): Step['tally'] {
+  if (rule.joins.length === 0) return undefined;
+  const parts = selectParts(model, rule.sets);
+  const wholes = rule.sets.some(({ path }) => parts.every(part => part.path !== path));
+  return wholes || parts.length < 2 ? undefined : { of: commonName(parts), count: parts.length };
+}
+
+function commonName(parts: readonly Part[]): string {
+  const names = new Set(parts.map(part => part.name.toLowerCase()));
+  const [only] = names;
+  return names.size === 1 && only !== undefined ? only : 'piece';
+}

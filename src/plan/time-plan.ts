@@ -1,0 +1,66 @@
+import { formatMinutes } from '../measure/duration.js';
+import { COMMON_PRACTICE } from '../measure/figure.js';
+import { figure } from '../measure/figure-text.js';
+import type { Minutes } from '../measure/quantities.js';
+import type { Session, Step, TimePlan } from './plan.js';
+import type { Setting } from './setting.js';
+
+/** Waits longer than this are left to fall between two sessions. */
+const WORTH_LEAVING: Minutes = 45;
+/** A session that is this full may end early where a long wait begins. */
+const FULL_ENOUGH = 0.6;
+/** Looking, fetching and tidying beside the work that is counted; common practice. */
+const AROUND = 1.25;
+
+/**
+ * A first estimate: minutes from counts, in the order of the steps, cut into sessions. A session ends
+ * when the next step no longer fits, or a little earlier where clamps or sealer have to stand anyway.
+ */
+export function timePlan(steps: readonly Step[], setting: Setting): TimePlan {
+  const shares = steps.map(step => ({ step, minutes: around(step, setting) }));
+  const hands = shares.reduce((sum, { minutes }) => sum + minutes, 0);
+  const because =
+    `each piece, cut, screw and square foot at its usual time, a quarter more for fetching and tidying` +
+    (setting.people === 2 ? ', two people side by side where a step has work for two' : '');
+  return {
+    hands: figure(Math.round(hands), 'min', because, COMMON_PRACTICE),
+    waits: steps.flatMap(step => step.timers.map(({ name, minutes }) => ({ name, minutes }))),
+    sessions: sessionsOf(shares, setting.sessionMinutes),
+    people: setting.people,
+  };
+}
+
+/** Two people do a shared step in less time, though not in half: one of them often waits. */
+const WITH_TWO = 0.65;
+
+function around({ who, minutes }: Step, { people }: Setting): Minutes {
+  const shared = people === 2 && who === 'both' ? WITH_TWO : 1;
+  return minutes.value * AROUND * shared;
+}
+
+type Share = { readonly step: Step; readonly minutes: Minutes };
+
+function sessionsOf(shares: readonly Share[], room: Minutes): readonly Session[] {
+  const sessions: { steps: string[]; minutes: Minutes; endsWith: string }[] = [];
+  for (const { step, minutes } of shares) {
+    const open = sessions.at(-1);
+    const full =
+      !open || (open.minutes > 0 && open.minutes + minutes > room) || open.endsWith !== '';
+    const session = full ? { steps: [], minutes: 0, endsWith: '' } : open;
+    if (full) sessions.push(session);
+    session.steps.push(step.id);
+    session.minutes += minutes;
+    if (session.minutes > room * FULL_ENOUGH) session.endsWith = longWait(step);
+  }
+  return sessions.map((session, at) => ({
+    ...session,
+    number: at + 1,
+    minutes: Math.round(session.minutes),
+  }));
+}
+
+function longWait(step: Step): string {
+  const [longest] = [...step.timers].sort((a, b) => b.minutes - a.minutes);
+  if (!longest || longest.minutes < WORTH_LEAVING) return '';
+  return `${longest.name.toLowerCase()}, ${formatMinutes(longest.minutes)}`;
+}

@@ -1,0 +1,40 @@
+import {
+  CAUTIONS,
+  dustCaution,
+  isCautionId,
+  type Caution as TradeCaution,
+} from '../materials/cautions.js';
+import { cautionsFor, toolNamed } from '../materials/tools.js';
+import { sourceText } from '../measure/figure-text.js';
+import type { Caution, Step, ToolRow } from './plan.js';
+import type { Setting } from './setting.js';
+
+/** Every tool of the build once, in the order in which it is first picked up. */
+export function toolsOf(steps: readonly Step[]): readonly ToolRow[] {
+  const ids = [...new Set(steps.flatMap(step => step.tools))];
+  return ids.flatMap(id => {
+    const tool = toolNamed(id);
+    return tool ? [{ id, name: tool.name, use: tool.use, who: tool.who }] : [];
+  });
+}
+
+/** Cautions of a step: its own, then those of its tools, each once. */
+export function careOf(step: Pick<Step, 'care' | 'tools'>): readonly string[] {
+  return [...new Set([...step.care, ...cautionsFor(step.tools)])];
+}
+
+/** Every caution that the build needs, in the order in which it is needed. */
+export function cautionsOf(steps: readonly Step[], setting: Setting): readonly Caution[] {
+  const ids = [...new Set(steps.flatMap(careOf))];
+  return ids.flatMap(id => {
+    const known = isCautionId(id) ? cautionText(id, setting) : undefined;
+    return known
+      ? [{ id, title: known.title, lines: known.lines, source: sourceText(known.source) }]
+      : [];
+  });
+}
+
+/** Dust is told of the very wood that is cut. */
+function cautionText(id: keyof typeof CAUTIONS, { species }: Setting): TradeCaution {
+  return id === 'dust' ? dustCaution(species) : CAUTIONS[id];
+}

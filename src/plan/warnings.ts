@@ -1,0 +1,38 @@
+import { metalWarning, SCREW_METALS } from '../materials/screw-metal.js';
+import type { FitCheck, Purchase } from './plan.js';
+import type { Setting } from './setting.js';
+import { tooWetToGlue } from './wet-work.js';
+
+type Given = {
+  readonly fit: readonly FitCheck[];
+  readonly purchases: readonly Purchase[];
+  readonly troubles: readonly string[];
+  readonly setting: Setting;
+};
+
+/** What has to be looked at before money is spent, the worst first. */
+export function warnings({ fit, purchases, troubles, setting }: Given): readonly string[] {
+  const noFit = fit.filter(check => check.verdict !== 'fits');
+  const worstFirst = [...noFit].sort(
+    (a, b) => Number(b.verdict === 'does not fit') - Number(a.verdict === 'does not fit'),
+  );
+  return [
+    ...worstFirst.map(check => `${check.say}, ${check.verdict}: ${check.advice}`),
+    ...purchases.flatMap(purchase =>
+      purchase.missing.map(words => `${purchase.section}: ${words}.`),
+    ),
+    ...troubles,
+    ...metalWords(setting),
+    ...(tooWetToGlue(setting.dryness)
+      ? ['The boards may be too wet for glue: dry them first.']
+      : []),
+  ];
+}
+
+/** Warned before buying: black rings cannot be washed out afterwards. */
+function metalWords({ metal, species }: Setting): readonly string[] {
+  const known = SCREW_METALS.find(it => it.id === metal);
+  if (!known) return [];
+  const warning = metalWarning(known.id, species, { coast: false, finish: 'clear' });
+  return warning === undefined ? [] : [warning];
+}
