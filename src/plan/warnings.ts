@@ -1,7 +1,6 @@
 import { metalWarning, SCREW_METALS } from '../materials/screw-metal.js';
 import type { FitCheck, Purchase } from './plan.js';
 import type { Setting } from './setting.js';
-import { tooWetToGlue } from './wet-work.js';
 
 type Given = {
   readonly fit: readonly FitCheck[];
@@ -28,6 +27,16 @@ export function warnings({ fit, purchases, troubles, setting }: Given): readonly
       : []),
   ];
 }
+
+const GLUE_WORDS: Readonly<Record<Setting['dryness']['forGlue'], readonly string[]>> = {
+  ready: [],
+  'meter-first': [
+    'Put a moisture meter on the boards before gluing; dry them under cover where they are wetter than 15 %.',
+  ],
+  'too-wet': [
+    'The boards are too wet for glue as they are sold: dry them for weeks under cover first.',
+  ],
+};
 
 /** Warned before buying: black rings cannot be washed out afterwards. */
 function metalWords({ metal, species }: Setting): readonly string[] {

@@ -59,13 +59,8 @@ export function gluePlan(model: Model, { display, dryness }: Setting): GluePlan 
       'wood, glue and air, until it has set and the night after',
       glue.lowest.source,
     ),
-    notes: tooWetToGlue(dryness) ? [WET_WOOD, ...glue.notes] : glue.notes,
+    notes: dryness.forGlue === 'too-wet' ? [WET_WOOD, ...glue.notes] : glue.notes,
   };
-}
-
-/** True when the boards as bought are wetter than this glue sets in. */
-export function tooWetToGlue(dryness: Dryness): boolean {
-  return dryness.moisturePercent.value > glueOf(GLUE).wettestWoodPercent.value;
 }
 
 const WET_WOOD =
