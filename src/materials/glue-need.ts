@@ -38,7 +38,7 @@ const WASTE = 0.15;
 
 /**
  * Glue for joints whose faces touch over this area, both faces brushed.
- * @example 14 half-laps of 3-1/2 in square, PVA Type I: 45 g, an 8 oz bottle is ample
+ * @example 14 half-laps of 3-1/2 in square, PVA Type I: 45 g, a 4 oz bottle is ample
  */
 export function glueNeed(area: SquareMm, id: GlueId): GlueNeed {
   const { spread, density } = glueOf(id);

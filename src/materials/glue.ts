@@ -61,7 +61,7 @@ export const GLUES: readonly Glue[] = [
     name: 'cross-linking PVA, Type II or D3',
     durability: sourced(
       'Type II and D3 stand wetting now and then: outdoors only under a roof.',
-      seen('en204', 'class D3, and ANSI/HPVA Type II'),
+      seen('hpva', 'Type II: three soaks; EN 204 class D3'),
     ),
     timesAt: ROOM,
     openMinutes: sourced(3, recalled('pva-sheets', 'Type II, open 3 to 5 min')),

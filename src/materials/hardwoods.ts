@@ -1,22 +1,14 @@
-import { changeCoefficient } from './dimensional-change.js';
-import { type Sourced, sourced } from './sourced.js';
+import { changeFrom } from './dimensional-change.js';
+import { sourced } from './sourced.js';
 import { practice, recalled, seen, workedOut } from './sources.js';
 import type { Species } from './species.js';
 import { densityFromGravity12 } from './wood-density.js';
+import { ANY_DUST } from './wood-notes.js';
 
 const SHRINKAGE = seen('wood-handbook', 'Table 4-3, shrinkage');
 const CHANGE = seen('wood-handbook', 'Table 13-5, dimensional change coefficients');
 const DECAY = seen('fpl-0153', 'heartwood decay resistance groups');
 const SOME_TANNIN = practice('some tannin');
-
-/** A change coefficient that follows from the shrinkage, when no table prints it. */
-function changeFrom(shrinkPercent: number, saturation = 30): Sourced<number> {
-  const saturated = saturation === 30 ? '' : ` and saturation at ${saturation} %`;
-  return sourced(
-    Math.round(changeCoefficient(shrinkPercent, saturation) * 1e5) / 1e5,
-    workedOut('wood-handbook', `form of Table 13-5 from ${shrinkPercent} % shrinkage${saturated}`),
-  );
-}
 
 export const HARDWOODS: readonly Species[] = [
   {
@@ -133,10 +125,7 @@ export const HARDWOODS: readonly Species[] = [
     durability: sourced('EN 350 class 1 to 2.', seen('espen', 'sweet chestnut')),
     tannin: 'high',
     tanninSource: seen('whitmores', 'acid: attacks metal when damp, stains black with iron'),
-    dust: sourced(
-      'No particular trouble is on record for this wood; its dust still belongs in a mask and a vacuum.',
-      practice('general care with wood dust'),
-    ),
+    dust: ANY_DUST,
     treated: false,
   },
 ];

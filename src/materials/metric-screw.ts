@@ -26,6 +26,11 @@ const LENGTHS: readonly Mm[] = [
   16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200,
 ];
 
+export const METRIC_SOURCE = recalled(
+  'en14592',
+  'usual lengths and pilots for screws by outer diameter',
+);
+
 const CLEARANCE_ROOM: Mm = 0.5;
 /** A metric length this close to the inch one is taken as the same screw. */
 const NEAR_ENOUGH: Mm = 8;
@@ -72,10 +77,7 @@ function screwOf(size: MetricSize, length: Mm, dense: boolean): MetricScrew {
     name: `${size.diameter.toFixed(1)} x ${length} mm`,
     diameter: size.diameter,
     length,
-    pilot: sourced(
-      dense ? size.pilotDense : size.pilotSoft,
-      recalled('en14592', 'usual pilots for screws of this outer diameter'),
-    ),
+    pilot: sourced(dense ? size.pilotDense : size.pilotSoft, METRIC_SOURCE),
     clearance: sourced(size.diameter + CLEARANCE_ROOM, practice('outer diameter and 0.5 mm')),
   };
 }

@@ -1,6 +1,7 @@
 import { inches } from '../measure/inch.js';
 import type { Mm } from '../measure/quantities.js';
 import { shank } from './gauges.js';
+import { practice, recalled, seen } from './sources.js';
 import type { Species } from './species.js';
 
 /** Two pieces that a screw shall hold, along the line of the screw. */
@@ -60,3 +61,12 @@ export function lengthCap({ through, into }: Pick<ScrewJoint, 'through' | 'into'
 function endGrainExtra(grain: ScrewJoint['grain']): Mm {
   return grain === 'end' ? MORE_IN_END_GRAIN : 0;
 }
+
+/** Where the rules on bite and cover come from. */
+export const BITE_SOURCES = [
+  recalled('nds', '12.1.5.6, 6 diameters at least; Table 12L footnote, 10 for the full value'),
+  seen('screw-engagement', '1 to 1-1/2 in of thread in the second board'),
+  seen('screw-length-two-thirds', 'two-thirds of the fastened piece'),
+  seen('screw-length-magazine', '1/2 in more into end grain'),
+  practice('1/4 in of wood beyond the point, 1/8 in at the least'),
+];

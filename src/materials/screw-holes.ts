@@ -3,7 +3,7 @@ import type { Mm } from '../measure/quantities.js';
 import { type Drill, drillOf, nearestDrill } from './drill-sizes.js';
 import { type Gauge, gaugeNumbered } from './gauges.js';
 import type { Sourced } from './sourced.js';
-import { practice, seen, workedOut } from './sources.js';
+import { practice, recalled, seen, workedOut } from './sources.js';
 import type { Species } from './species.js';
 
 /** A hole by its diameter and by the drill that makes it, "7/64 in". */
@@ -105,3 +105,10 @@ function countersink(row: Gauge, hole: Mm): ScrewHoles['countersink'] {
     },
   };
 }
+
+/** Where the choice between softwood and dense-wood holes comes from. */
+export const HOLE_SOURCES = [
+  seen('design-text', 'gravity 0.6 or more: hole of the root diameter; less dense, 7/8 of it'),
+  seen('shop-boring', 'hardwood: pilot of the root diameter'),
+  recalled('asme-b18-6-1', 'flat heads of 82 degrees'),
+];

@@ -1,8 +1,9 @@
-import { changeCoefficient } from './dimensional-change.js';
+import { changeFrom } from './dimensional-change.js';
 import { sourced } from './sourced.js';
-import { practice, recalled, seen, workedOut } from './sources.js';
+import { recalled, seen } from './sources.js';
 import type { Species } from './species.js';
 import { densityFromGravity12, densityFromNdsGravity } from './wood-density.js';
+import { ANY_DUST, MILD_TANNIN, NO_TANNIN, PINE_DUST } from './wood-notes.js';
 
 const NDS_G = recalled('nds', 'Table 12.3.3A, assigned specific gravity');
 const SHRINKAGE = seen('wood-handbook', 'Table 4-3, shrinkage');
@@ -10,25 +11,6 @@ const SHRINKAGE_UNCHECKED = recalled('wood-handbook', 'Table 4-3, shrinkage');
 const CHANGE = recalled('wood-handbook', 'Table 13-5, dimensional change coefficients');
 const DECAY = seen('fpl-0153', 'heartwood decay resistance groups');
 const STAIN = seen('fpl-stain', 'oak, redwood, cypress and cedar stain most');
-const NO_TANNIN = seen('wood-handbook', 'chapter 16, woods without tannin rust brown, not black');
-const MILD_TANNIN = practice('mild tannin');
-const PINE_DUST = sourced(
-  'Pine dust: some people get a rash or asthma-like trouble.',
-  seen('wood-database', 'longleaf pine, health note'),
-);
-const ANY_DUST = sourced(
-  'No particular trouble is on record for this wood; its dust still belongs in a mask and a vacuum.',
-  practice('general care with wood dust'),
-);
-
-/** A change coefficient that follows from the shrinkage, when the table itself was not at hand. */
-function changeFrom(shrinkPercent: number) {
-  return sourced(
-    Math.round(changeCoefficient(shrinkPercent) * 1e5) / 1e5,
-    workedOut('wood-handbook', `form of Table 13-5 from ${shrinkPercent} % shrinkage`),
-  );
-}
-
 export const SOFTWOODS: readonly Species[] = [
   {
     id: 'redwood',
@@ -244,63 +226,6 @@ export const SOFTWOODS: readonly Species[] = [
     tannin: 'none',
     tanninSource: NO_TANNIN,
     dust: PINE_DUST,
-    treated: false,
-  },
-  {
-    id: 'european-larch',
-    name: 'European larch',
-    alsoCalled: ['larch', 'siberian larch'],
-    kind: 'softwood',
-    gravity: sourced(0.52, workedOut('european-wood', '583 kg/m3 at 12 %, / 1.12 / 1000')),
-    density12: sourced(583, seen('european-wood', 'larch, density at 12 %')),
-    shrinkTangential: sourced(7.8, seen('european-wood', 'larch')),
-    shrinkRadial: sourced(3.3, seen('european-wood', 'larch')),
-    changeTangential: sourced(0.003, seen('frey-amon', 'larch, differential swelling')),
-    changeRadial: sourced(0.0014, seen('frey-amon', 'larch, differential swelling')),
-    durability: sourced(
-      'EN 350-2 class 3 to 4, class 4 in the 2016 edition: slightly durable in the open.',
-      seen('nwpc', 'larch'),
-    ),
-    tannin: 'some',
-    tanninSource: MILD_TANNIN,
-    dust: ANY_DUST,
-    treated: false,
-  },
-  {
-    id: 'scots-pine',
-    name: 'Scots pine',
-    alsoCalled: ['european redwood', 'scotch pine'],
-    kind: 'softwood',
-    gravity: sourced(0.47, workedOut('betterwood', '530 kg/m3 at 12 %, / 1.12 / 1000')),
-    density12: sourced(530, seen('betterwood', 'Scots pine, middle of 510 to 550')),
-    shrinkTangential: sourced(7.7, practice('usual trade figure for Scots pine')),
-    shrinkRadial: sourced(4.0, practice('usual trade figure for Scots pine')),
-    changeTangential: sourced(0.0031, seen('betterwood', 'Scots pine, middle of 0.25 to 0.36 %')),
-    changeRadial: sourced(0.0017, seen('betterwood', 'Scots pine, middle of 0.15 to 0.19 %')),
-    durability: sourced(
-      'EN 350 class 3 to 4: slightly to moderately durable.',
-      seen('wolman', 'Scots pine'),
-    ),
-    tannin: 'none',
-    tanninSource: NO_TANNIN,
-    dust: PINE_DUST,
-    treated: false,
-  },
-  {
-    id: 'norway-spruce',
-    name: 'Norway spruce',
-    alsoCalled: ['spruce', 'european whitewood'],
-    kind: 'softwood',
-    gravity: sourced(0.39, workedOut('european-wood', '441 kg/m3 at 12 %, / 1.12 / 1000')),
-    density12: sourced(441, seen('european-wood', 'Norway spruce, density at 12 %')),
-    shrinkTangential: sourced(7.8, seen('european-wood', 'Norway spruce')),
-    shrinkRadial: sourced(3.6, seen('european-wood', 'Norway spruce')),
-    changeTangential: changeFrom(7.8),
-    changeRadial: changeFrom(3.6),
-    durability: sourced('EN 350 class 4: slightly durable.', seen('wolman', 'Norway spruce')),
-    tannin: 'none',
-    tanninSource: NO_TANNIN,
-    dust: ANY_DUST,
     treated: false,
   },
 ];

@@ -1,4 +1,5 @@
 import type { Source } from '../measure/figure.js';
+import { EUROPEAN_SOFTWOODS } from './european-softwoods.js';
 import { HARDWOODS } from './hardwoods.js';
 import { SOFTWOODS } from './softwoods.js';
 import type { Sourced } from './sourced.js';
@@ -32,7 +33,7 @@ export type Species = {
   readonly treated: boolean;
 };
 
-export const SPECIES: readonly Species[] = [...SOFTWOODS, ...HARDWOODS];
+export const SPECIES: readonly Species[] = [...SOFTWOODS, ...EUROPEAN_SOFTWOODS, ...HARDWOODS];
 
 /**
  * The species with this id, name or other usual name, in any spelling of case, spaces and hyphens;

@@ -1,0 +1,72 @@
+import type { Caution } from './cautions.js';
+import { practice, recalled, seen } from './sources.js';
+
+/** Cautions for dust, glue, finish and lifting. */
+export const HANDLING_CAUTIONS = {
+  dust: {
+    title: 'Wood dust',
+    lines: [
+      'Mask on for cutting (N95 or FFP2), a better one for sanding or cedar (P100 or FFP3).',
+      'Vacuum rather than sweep, and wash before you eat.',
+      'Wheezing, a rash or sore eyes: stop, and see a doctor before working that wood again.',
+    ],
+    source: seen('osha-dust', '1 mg/m3 over 8 h, western redcedar 0.5; masks are usual guidance'),
+  },
+  glue: {
+    title: 'Glue',
+    lines: [
+      'White and yellow glues are mild: wash it off skin, keep it out of eyes.',
+      'Polyurethane, epoxy and resorcinol want gloves and fresh air; epoxy can make you allergic for good.',
+      'In the eye: rinse with clean water for 15 minutes, lids held open, then a doctor. The label comes first.',
+    ],
+    source: recalled('glue-hazards', 'skin, eyes, air'),
+  },
+  sealer: {
+    title: 'Sealer',
+    lines: [
+      'Work in moving air, away from flames and pilot lights; gloves and glasses on.',
+      'Cover soil, plants and the ponds of neighbors: some sealers harm them and the skin.',
+      'The label says what it may touch. Let it cure before people sit on it or food grows beside it.',
+    ],
+    source: seen('wood-handbook', 'chapter 16, water repellents with fungicide'),
+  },
+  rags: {
+    title: 'Oily rags catch fire',
+    lines: [
+      'A crumpled rag with oil or oil-borne finish heats up by itself and can burn within hours, even when it feels stiff.',
+      'Spread each one flat, outdoors, away from buildings, until hard; or drown them in water in a metal can with a tight lid.',
+      'Never in a pile, never in the trash, never indoors overnight. Then dispose of them by local rule.',
+    ],
+    source: seen('oily-rags', 'submerged in a lidded metal can, or flat outdoors until stiff'),
+  },
+  spray: {
+    title: 'Spraying',
+    lines: [
+      'Respirator with organic-vapor cartridges and a particle prefilter for oil-borne finish, prefilter for water-borne; the label may ask for more.',
+      'Outdoors, wind under 10 mph, nobody and no open window downwind.',
+      'Two-part isocyanate finishes are for people with an air-supplied mask, not for this job.',
+    ],
+    source: seen('spray-masks', 'organic-vapor cartridge and particle prefilter'),
+  },
+  lifting: {
+    title: 'Lifting',
+    lines: [
+      'Two people for anything over 35 lb (16 kg), over 8 ft, or awkward.',
+      'Close to the body, knees bent, no twist; agree who says "down".',
+      'Wet pots and planters are heavier than they look: empty or slide them.',
+    ],
+    source: seen('niosh-lifting', '51 lb at the very best; 0.7 of it is used'),
+  },
+  'treated-wood': {
+    title: 'Treated wood',
+    lines: [
+      'Cut it outdoors with a dust mask, glasses and gloves; wash before you eat, and wash the clothes apart.',
+      'Never burn the scraps: ordinary trash, or as the local rule says.',
+      'No treated sawdust on beds, and no treated wood where it touches food or feed.',
+    ],
+    source: seen('treated-wood-sheet', 'consumer handling'),
+  },
+} as const satisfies Record<string, Caution>;
+
+/** What counts as heavy: below it one grown person, above it two. */
+export const TWO_PERSON_SOURCE = practice('lower of 16 kg and 0.7 of the NIOSH 51 lb');

@@ -1,0 +1,14 @@
+import { DRYNESS } from './dryness.js';
+import { SAWS } from './saws.js';
+import { SECTIONS } from './section.js';
+import { SPECIES } from './species.js';
+import { storeLengths } from './store-lengths.js';
+
+/** Tables about boards and how they are cut, by the heading they have on the sources page. */
+export const WOOD_TABLES: Readonly<Record<string, unknown>> = {
+  'board sizes': SECTIONS,
+  'board lengths': SECTIONS.map(storeLengths),
+  woods: SPECIES,
+  'how dry boards are': DRYNESS,
+  'saw kerfs': SAWS,
+};
