@@ -1,0 +1,91 @@
+import type { LinearProgram } from './linear-program.js';
+import { addExtraRow, columnValues } from './linear-program.js';
+
+/** A whole number that the present solution breaks: a variable (as in `head`) and its broken value. */
+export type Fraction = { readonly variable: number; readonly value: number };
+
+const nearWhole = 1e-6;
+
+/**
+ * What to settle next, or undefined when every board count is whole: first the number of all boards, then of each
+ * kind, then of boards of one kind that hold at least so many of one length, and single patterns last. Settling
+ * numbers of boards moves the cost; settling single patterns hardly does.
+ */
+export function chooseFraction(
+  program: LinearProgram,
+  extraRows: Map<string, number>,
+): Fraction | undefined {
+  const values = columnValues(program);
+  const byKind = program.kindRow.map(() => 0);
+  values.forEach((value, j) => {
+    const k = program.columns.kind[j] as number;
+    byKind[k] = (byKind[k] as number) + value;
+  });
+  const total = byKind.reduce((sum, count) => sum + count, 0);
+  if (distance(total) > nearWhole) return { variable: -1 - program.totalRow, value: total };
+  const kind = mostBroken(byKind);
+  if (kind >= 0)
+    return { variable: -1 - (program.kindRow[kind] as number), value: byKind[kind] as number };
+  return chooseGroup(program, values, extraRows) ?? choosePattern(values);
+}
+
+function distance(value: number): number {
+  return Math.abs(value - Math.round(value));
+}
+
+function mostBroken(values: ArrayLike<number>): number {
+  let best = -1;
+  let most = nearWhole;
+  for (let i = 0; i < values.length; i++) {
+    const broken = distance(values[i] as number);
+    if (broken > most) [best, most] = [i, broken];
+  }
+  return best;
+}
+
+function choosePattern(values: Float64Array): Fraction | undefined {
+  const j = mostBroken(values);
+  return j < 0 ? undefined : { variable: j, value: values[j] as number };
+}
+
+type Group = { readonly kind: number; readonly piece: number; readonly least: number };
+
+/** The group "boards of one kind with at least so many of one length" whose number is most broken. */
+function chooseGroup(
+  program: LinearProgram,
+  values: Float64Array,
+  extraRows: Map<string, number>,
+): Fraction | undefined {
+  const sums = new Map<string, { group: Group; sum: number }>();
+  const { start, piece, amount, kind } = program.columns;
+  values.forEach((value, j) => {
+    if (value < nearWhole) return;
+    for (let at = start[j] as number; at < (start[j + 1] as number); at++) {
+      for (let least = 1; least <= (amount[at] as number); least++) {
+        const group = { kind: kind[j] as number, piece: piece[at] as number, least };
+        const key = `${group.kind} ${group.piece} ${least}`;
+        const known = sums.get(key);
+        if (known === undefined) sums.set(key, { group, sum: value });
+        else known.sum += value;
+      }
+    }
+  });
+  const groups = [...sums];
+  const best = groups[mostBroken(groups.map(([, { sum }]) => sum))];
+  if (best === undefined) return undefined;
+  const [key, { group, sum }] = best;
+  const row = extraRows.get(key) ?? addExtraRow(program, membersOf(program, group));
+  extraRows.set(key, row);
+  return { variable: -1 - row, value: sum };
+}
+
+function membersOf(program: LinearProgram, group: Group): Uint8Array {
+  const members = new Uint8Array(program.columns.size);
+  for (let j = 0; j < members.length; j++) {
+    const inside =
+      program.columns.kind[j] === group.kind &&
+      program.columns.amountOf(j, group.piece) >= group.least;
+    members[j] = inside ? 1 : 0;
+  }
+  return members;
+}

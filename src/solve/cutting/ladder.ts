@@ -1,0 +1,44 @@
+import type { Relaxation } from './column-generation.js';
+import type { Use } from './greedy.js';
+import { budgetAbove, listPatterns } from './list-patterns.js';
+import type { ReducedProblem } from './normalize.js';
+import { searchColumns } from './search-columns.js';
+import type { Work } from './work.js';
+
+/** How far the ladder got: the best plan, the cents no plan can cost less than, and the cases looked at. */
+export type LadderEnd = {
+  readonly uses: readonly Use[];
+  readonly cost: number;
+  readonly lowerBound: number;
+  readonly cases: number;
+};
+
+const mostPatterns = 20_000;
+
+/**
+ * Climbs from the bound to the best plan known: on each rung, lists every pattern that a plan of at most so many
+ * cents can use, and searches them. A plan found on a rung is the cheapest; an empty rung raises the bound.
+ */
+export function climb(
+  problem: ReducedProblem,
+  { prices, bound }: Relaxation,
+  begin: LadderEnd,
+  work: Work,
+): LadderEnd {
+  let end = begin;
+  let reach = Math.max(1, Math.ceil(end.lowerBound * 0.0005));
+  while (end.lowerBound < end.cost) {
+    const target = Math.min(end.lowerBound + reach, end.cost - 1);
+    const wanted = { budget: budgetAbove(bound, target), onlyFull: true, most: mostPatterns };
+    const columns = listPatterns(problem, prices, wanted, work);
+    if (columns === undefined) return end;
+    const found = searchColumns(problem, columns, { target, floor: end.lowerBound }, work);
+    const cases = end.cases + found.cases;
+    if (found.uses !== undefined) end = { ...end, uses: found.uses, cost: found.cost };
+    const lowerBound = found.complete ? Math.min(target + 1, end.cost) : end.lowerBound;
+    end = { ...end, lowerBound, cases };
+    if (!found.complete) return end;
+    reach *= 2;
+  }
+  return end;
+}

@@ -1,0 +1,188 @@
+import type { Columns } from './columns.js';
+
+/**
+ * Least cost of columns that satisfy rows between two limits each. Rows are, in this order: one for each length
+ * (pieces cut), then `countRows`: boards of one kind, or of all kinds (-1), then extra rows whose members are
+ * marked. A row's own sum is a variable as well ("sum variable"); in `head` column j is j and row r is -1 - r.
+ */
+export type LinearProgram = {
+  readonly columns: Columns;
+  readonly lengths: number;
+  rows: number;
+  /** Row of each board kind, or -1; last entry: the row of all boards, or -1. */
+  readonly kindRow: readonly number[];
+  readonly totalRow: number;
+  /** Members of the extra rows, by column. */
+  readonly extra: Uint8Array[];
+  readonly rowLower: number[];
+  readonly rowUpper: number[];
+  readonly lower: number[];
+  readonly upper: number[];
+  /** Which variable is basic in each place. */
+  head: number[];
+  /** Place of a basic variable, or -1. */
+  readonly columnPlace: number[];
+  readonly rowPlace: number[];
+  /** Where a variable that is not basic rests. */
+  readonly columnAtUpper: boolean[];
+  readonly rowAtUpper: boolean[];
+  /** Inverse of the basis, row by row. */
+  inverse: Float64Array;
+  /** Values of the basic variables. */
+  basic: Float64Array;
+  /** Reduced costs; those of the rows are their dual prices. */
+  readonly reduced: number[];
+  readonly dual: number[];
+  pivots: number;
+};
+
+/** Rows to begin with: demands, and limits on the boards of each kind when they are wanted. */
+export type RowPlan = {
+  readonly demands: readonly number[];
+  /** Row wanted for kind k? Its limits. */
+  readonly kindLimits: readonly (readonly [number, number] | undefined)[];
+  readonly total: boolean;
+};
+
+/** A program with no extra rows, every sum variable basic and every column at its lower limit of 0. */
+export function newProgram(
+  columns: Columns,
+  { demands, kindLimits, total }: RowPlan,
+): LinearProgram {
+  const rowLower = [...demands];
+  const rowUpper = demands.map(() => Infinity);
+  const kindRow = kindLimits.map(limits => {
+    if (limits === undefined) return -1;
+    rowLower.push(limits[0]);
+    rowUpper.push(limits[1]);
+    return rowLower.length - 1;
+  });
+  if (total) {
+    rowLower.push(0);
+    rowUpper.push(Infinity);
+  }
+  const rows = rowLower.length;
+  const program: LinearProgram = {
+    columns,
+    lengths: demands.length,
+    rows,
+    kindRow,
+    totalRow: total ? rows - 1 : -1,
+    extra: [],
+    rowLower,
+    rowUpper,
+    lower: [],
+    upper: [],
+    head: [],
+    columnPlace: [],
+    rowPlace: rowLower.map(() => -1),
+    columnAtUpper: [],
+    rowAtUpper: rowLower.map(() => false),
+    inverse: new Float64Array(0),
+    basic: new Float64Array(0),
+    reduced: [],
+    dual: rowLower.map(() => 0),
+    pivots: 0,
+  };
+  admitColumns(program);
+  return program;
+}
+
+/** Lets the program know of columns added since the last call. */
+export function admitColumns(program: LinearProgram): void {
+  for (let j = program.lower.length; j < program.columns.size; j++) {
+    program.lower.push(0);
+    program.upper.push(Infinity);
+    program.columnPlace.push(-1);
+    program.columnAtUpper.push(false);
+    program.reduced.push(0);
+  }
+}
+
+/** Adds a row that counts the marked columns, without limits yet. Returns its number. */
+export function addExtraRow(program: LinearProgram, members: Uint8Array): number {
+  program.extra.push(members);
+  program.rowLower.push(0);
+  program.rowUpper.push(Infinity);
+  program.rowPlace.push(-1);
+  program.rowAtUpper.push(false);
+  program.dual.push(0);
+  return program.rows++;
+}
+
+/** Sum over the rows of column j times `prices` (from `at` on). */
+export function columnDot(
+  program: LinearProgram,
+  j: number,
+  prices: Float64Array,
+  at: number,
+): number {
+  const { start, piece, amount, kind } = program.columns;
+  let sum = 0;
+  const end = start[j + 1] as number;
+  for (let k = start[j] as number; k < end; k++) {
+    sum += (amount[k] as number) * (prices[at + (piece[k] as number)] as number);
+  }
+  const kindRow = program.kindRow[kind[j] as number] as number;
+  if (kindRow >= 0) sum += prices[at + kindRow] as number;
+  if (program.totalRow >= 0) sum += prices[at + program.totalRow] as number;
+  const firstExtra = program.rows - program.extra.length;
+  for (let e = 0; e < program.extra.length; e++) {
+    if ((program.extra[e] as Uint8Array)[j] === 1) sum += prices[at + firstExtra + e] as number;
+  }
+  return sum;
+}
+
+/** Writes `factor` times the entries of a variable's column onto `target`. */
+export function addColumn(
+  program: LinearProgram,
+  variable: number,
+  factor: number,
+  target: Float64Array,
+): void {
+  const add = (row: number, value: number): void => {
+    target[row] = (target[row] as number) + factor * value;
+  };
+  if (variable < 0) {
+    add(-1 - variable, -1);
+    return;
+  }
+  const { start, piece, amount, kind } = program.columns;
+  for (let k = start[variable] as number; k < (start[variable + 1] as number); k++) {
+    add(piece[k] as number, amount[k] as number);
+  }
+  const kindRow = program.kindRow[kind[variable] as number] as number;
+  if (kindRow >= 0) add(kindRow, 1);
+  if (program.totalRow >= 0) add(program.totalRow, 1);
+  program.extra.forEach((members, e) => {
+    if (members[variable] === 1) add(program.rows - program.extra.length + e, 1);
+  });
+}
+
+/** Where a variable that is not basic rests now. */
+export function restingValue(program: LinearProgram, variable: number): number {
+  if (variable < 0) {
+    const row = -1 - variable;
+    return (program.rowAtUpper[row] ? program.rowUpper[row] : program.rowLower[row]) as number;
+  }
+  return (
+    program.columnAtUpper[variable] ? program.upper[variable] : program.lower[variable]
+  ) as number;
+}
+
+/** Limits of a variable. */
+export function limitsOf(program: LinearProgram, variable: number): readonly [number, number] {
+  return variable < 0
+    ? [program.rowLower[-1 - variable] as number, program.rowUpper[-1 - variable] as number]
+    : [program.lower[variable] as number, program.upper[variable] as number];
+}
+
+/** Value of every column. */
+export function columnValues(program: LinearProgram): Float64Array {
+  const values = new Float64Array(program.columns.size);
+  for (let j = 0; j < values.length; j++) {
+    const place = program.columnPlace[j] as number;
+    values[j] = place >= 0 ? (program.basic[place] as number) : restingValue(program, j);
+  }
+  return values;
+}

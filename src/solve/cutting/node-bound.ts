@@ -1,0 +1,48 @@
+import { partsPerCent } from './bound.js';
+import type { LinearProgram } from './linear-program.js';
+import { columnDot } from './linear-program.js';
+
+/** The most boards cut by column j that any plan without a needless board can have: enough for all its pieces. */
+export function mostUses(program: LinearProgram, demands: readonly number[], j: number): number {
+  const { start, piece, amount } = program.columns;
+  let most = 0;
+  for (let at = start[j] as number; at < (start[j + 1] as number); at++) {
+    const demand = demands[piece[at] as number] as number;
+    most = Math.max(most, Math.ceil(demand / (amount[at] as number)));
+  }
+  return most;
+}
+
+/**
+ * Parts of a cent below which nothing within the present limits of the program can cost, from any row prices (in
+ * cents, rounded down to whole parts here). Every figure is whole, so a rounding error in the prices can only
+ * make the bound weaker, never wrong. NaN when the figures grow too large to be exact.
+ */
+export function nodeBound(
+  program: LinearProgram,
+  demands: readonly number[],
+  rowPrices: Float64Array,
+): number {
+  const whole = new Float64Array(program.rows);
+  let bound = 0;
+  let largest = 0;
+  for (let r = 0; r < program.rows; r++) {
+    let price = Math.floor((rowPrices[r] as number) * partsPerCent);
+    let limit = (price >= 0 ? program.rowLower[r] : program.rowUpper[r]) as number;
+    if (!Number.isFinite(limit)) [price, limit] = [0, 0];
+    whole[r] = price;
+    bound += price * limit;
+    largest += Math.abs(price) * Math.max(1, Math.abs(limit));
+  }
+  for (let j = 0; j < program.columns.size; j++) {
+    const left =
+      (program.columns.cost[j] as number) * partsPerCent - columnDot(program, j, whole, 0);
+    const uses =
+      left >= 0
+        ? (program.lower[j] as number)
+        : Math.min(program.upper[j] as number, mostUses(program, demands, j));
+    bound += left * uses;
+    largest += Math.abs(left * uses);
+  }
+  return largest < Number.MAX_SAFE_INTEGER ? bound : Number.NaN;
+}
