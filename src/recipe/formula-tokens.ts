@@ -72,7 +72,7 @@ function lengthAt(text: string, start: number): Found | FormulaProblem | undefin
   const both = match(AMOUNTS, text, start);
   const joined = both !== undefined && hasOnlyUnits(both) ? both : first;
   const read = parseLength(joined, 'inch');
-  if (!read.ok) return { is: 'formula-bad-length', problem: read.problem, hint: read.hint };
+  if (!read.ok) return { is: 'unreadable', problem: read.problem, hint: read.hint };
   return found({ kind: 'length', value: read.value, start }, joined);
 }
 

@@ -15,7 +15,7 @@ export type FormulaProblem =
   | { readonly is: 'formula-too-deep'; readonly most: number }
   | { readonly is: 'formula-bad-character'; readonly character: string }
   | { readonly is: 'formula-text-open' }
-  | { readonly is: 'formula-bad-length'; readonly problem: string; readonly hint: string }
+  | { readonly is: 'unreadable'; readonly problem: string; readonly hint: string }
   | { readonly is: 'formula-bad-number'; readonly text: string }
   | { readonly is: 'formula-expected'; readonly expected: string; readonly found: string }
   | { readonly is: 'formula-two-comparisons' }
@@ -63,6 +63,7 @@ export type FileProblem =
       readonly near: string | undefined;
       readonly words: readonly string[];
     }
+  | { readonly is: 'text-after-comma'; readonly text: string }
   | { readonly is: 'missing-word'; readonly word: string; readonly of: string }
   | { readonly is: 'duplicate-word'; readonly word: string; readonly firstLine: number }
   | { readonly is: 'bad-id'; readonly id: string; readonly hyphens: boolean }
@@ -91,6 +92,7 @@ export type Target =
   | 'part'
   | 'layout'
   | 'assembly'
+  | 'take'
   | 'notch'
   | 'joint'
   | 'size'
@@ -107,6 +109,10 @@ export type CheckProblem =
       readonly name: string;
       readonly near: string | undefined;
     }
+  | { readonly is: 'missing-take'; readonly take: string; readonly assembly: string }
+  | { readonly is: 'wrong-list'; readonly name: string }
+  | { readonly is: 'inside-itself'; readonly assembly: string }
+  | { readonly is: 'two-axes' }
   | { readonly is: 'duplicate-id'; readonly id: string; readonly firstLine: number }
   | { readonly is: 'later-question'; readonly name: string }
   | { readonly is: 'unused'; readonly target: Target; readonly name: string }

@@ -1,0 +1,71 @@
+import type { Phase, StepRule, TimerRule } from '../recipe.js';
+import type { Entry } from './entry.js';
+import { grouped, listed, needed, optional, present, type Reader } from './reader.js';
+import { formulaOf, idOf, oneOf, pathOf, selectorOf, templateOf, textOf } from './scalars.js';
+
+const MOST_STEPS = 150;
+const MOST_ENTRIES = 40;
+
+const PHASES: readonly Phase[] = [
+  'plan',
+  'buy',
+  'cut',
+  'notch',
+  'dry-fit',
+  'assemble',
+  'finish',
+  'place',
+  'hand-over',
+];
+
+const RULES = ['glue-clamp', 'glue-cure', 'sealer-dwell', 'sealer-dry'] as const;
+const minutes = formulaOf('minutes');
+
+const lasts: Reader<TimerRule['lasts']> = (entry: Entry, log) => {
+  const rule = RULES.find(known => entry.kind === 'scalar' && entry.text === known);
+  return rule ?? minutes(entry, log);
+};
+
+const timer: Reader<TimerRule> = grouped('a timer', {
+  id: needed(idOf('hyphens')),
+  name: needed(textOf),
+  lasts: needed(lasts),
+  then: needed(textOf),
+});
+
+const texts = listed(templateOf, MOST_ENTRIES);
+const ids = listed(idOf('hyphens'), MOST_ENTRIES);
+const paths = listed(pathOf, MOST_ENTRIES);
+const selectors = listed(selectorOf, MOST_ENTRIES);
+
+const words = grouped('a step', {
+  id: needed(idOf('hyphens')),
+  phase: needed(oneOf(PHASES)),
+  title: needed(templateOf),
+  who: needed(oneOf(['lead', 'helper', 'both'])),
+  tools: optional(ids),
+  say: needed(texts),
+  why: optional(templateOf),
+  look: optional(texts),
+  care: optional(ids),
+  cuts: optional(selectors),
+  notches: optional(paths),
+  joins: optional(paths),
+  sets: optional(selectors),
+  tally: optional(formulaOf('number')),
+  timers: optional(listed(timer, MOST_ENTRIES)),
+  minutes: optional(minutes),
+  when: optional(formulaOf('flag')),
+});
+
+const step: Reader<StepRule> = (entry, log) => {
+  const read = words(entry, log);
+  if (read === undefined) return undefined;
+  const { tools = [], look = [], care = [], cuts = [], ...rest } = read;
+  const { notches = [], joins = [], sets = [], timers = [], ...others } = rest;
+  const lists = { tools, look, care, cuts, notches, joins, sets, timers };
+  return { ...present(others), ...lists, at: entry.at };
+};
+
+/** Reads `steps`, in their order. */
+export const steps: Reader<readonly StepRule[]> = listed(step, MOST_STEPS);

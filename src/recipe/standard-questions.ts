@@ -1,0 +1,130 @@
+import { DRYNESS } from '../materials/dryness.js';
+import { SAWS } from '../materials/saws.js';
+import { SCREW_METALS } from '../materials/screw-metal.js';
+import { SPECIES } from '../materials/species.js';
+import type { Formula, Node } from './formula.js';
+import type { Place } from './place.js';
+import type { Option, Question } from './recipe.js';
+
+type Standard = Omit<Question, 'id' | 'at' | 'usual' | 'from' | 'to'> & {
+  readonly usual?: Node;
+  readonly from?: number;
+  readonly to?: number;
+};
+
+const NOTHING_ELSE = { options: [], fields: [] } as const;
+
+function word(value: string): Node {
+  return { kind: 'text', value };
+}
+
+const SPECIES_OPTIONS: readonly Option[] = SPECIES.map(({ id, name, durability }) => ({
+  id,
+  say: name,
+  why: durability.value,
+}));
+
+const DRYNESS_OPTIONS: readonly Option[] = DRYNESS.map(({ id, name, moisturePercent }) => ({
+  id,
+  say: name,
+  why: `planned with ${moisturePercent.value} % moisture until a meter says otherwise`,
+}));
+
+const METAL_OPTIONS: readonly Option[] = SCREW_METALS.map(({ id, name, goodFor }) => ({
+  id,
+  say: name,
+  why: goodFor,
+}));
+
+const SAW_OPTIONS: readonly Option[] = SAWS.map(({ id, name }) => ({ id, say: name, why: '' }));
+
+/** Questions that every project asks in the same words, by the id that a project file gives them. */
+const STANDARD: Readonly<Record<string, Standard>> = {
+  species: {
+    kind: 'choice',
+    say: 'Which wood will it be?',
+    why: 'Weight, screw holes, stains and how long it lasts outdoors all follow the species.',
+    usual: word('western-redcedar'),
+    options: SPECIES_OPTIONS,
+    fields: [],
+  },
+  dryness: {
+    kind: 'choice',
+    say: 'How dry are the boards?',
+    why: 'Wet boards shrink once they are built in; look for the stamp, or put a meter on one.',
+    usual: word('surfaced-dry'),
+    options: DRYNESS_OPTIONS,
+    fields: [],
+  },
+  metal: {
+    kind: 'choice',
+    say: 'Which metal are the screws?',
+    why: 'Rain and tannin turn the wrong metal into rust and black streaks.',
+    usual: word('stainless-304'),
+    options: METAL_OPTIONS,
+    fields: [],
+  },
+  saw: {
+    kind: 'choice',
+    say: 'Which saw makes the crosscuts?',
+    why: 'Every cut turns the width of its blade into dust, and that comes off each board.',
+    usual: word('miter-saw'),
+    options: SAW_OPTIONS,
+    fields: [],
+  },
+  offers: {
+    kind: 'offers',
+    say: 'Which boards can you buy, and at what price?',
+    why: 'Section, length and price of each, as on the shelf; the price may be left out.',
+    ...NOTHING_ELSE,
+  },
+  on_hand: {
+    kind: 'boards',
+    say: 'Which boards do you have already?',
+    why: 'They are used first. Give the length that is sound, without splits and bad ends.',
+    ...NOTHING_ELSE,
+  },
+  people: {
+    kind: 'choice',
+    say: 'Who builds?',
+    why: 'A helper holds, hands and counts; the work is shared out for one or for two.',
+    usual: word('helper'),
+    options: [
+      { id: 'alone', say: 'One person', why: 'long boards get a stand or a clamp to hold them' },
+      { id: 'helper', say: 'Two, one of them helping', why: 'the helper is briefed step by step' },
+    ],
+    fields: [],
+  },
+  session_hours: {
+    kind: 'hours',
+    say: 'How many hours is one session?',
+    why: 'Glue and finish dry between sessions instead of while you stand and wait.',
+    usual: { kind: 'number', value: 3 },
+    from: 1,
+    to: 10,
+    ...NOTHING_ELSE,
+  },
+};
+
+export const STANDARD_IDS: readonly string[] = Object.keys(STANDARD);
+
+/** The full question behind `species: standard`, or undefined when there is no such question. */
+export function standardQuestion(id: string, at: Place): Question | undefined {
+  if (!Object.hasOwn(STANDARD, id)) return undefined;
+  const standard = STANDARD[id];
+  if (standard === undefined) return undefined;
+  const { usual, from, to, ...rest } = standard;
+  return {
+    ...rest,
+    id,
+    at,
+    ...(usual === undefined ? {} : { usual: written(usual, at) }),
+    ...(from === undefined ? {} : { from: written({ kind: 'number', value: from }, at) }),
+    ...(to === undefined ? {} : { to: written({ kind: 'number', value: to }, at) }),
+  };
+}
+
+function written(node: Node, at: Place): Formula {
+  const text = node.kind === 'text' || node.kind === 'number' ? String(node.value) : '';
+  return { text, node, at };
+}
