@@ -11,12 +11,14 @@ import type { Answers } from '../recipe/values.js';
 import { batches, cutList } from './cut-list.js';
 import { fasteners } from './fasteners.js';
 import { fitChecks } from './fit-checks.js';
+import { gluePlan } from './glue-plan.js';
 import { hardware } from './hardware.js';
 import { notchNames, notchRows } from './notch-rows.js';
 import type { AnswerLine, CutRow, NotchRow, Plan, Purchase } from './plan.js';
 import { planScope } from './plan-scope.js';
 import { purchases } from './purchases.js';
 import { sawOrder } from './saw-order.js';
+import { sealerPlan } from './sealer-plan.js';
 import { type Setting, settingOf } from './setting.js';
 import { sizeLines } from './size-lines.js';
 import { spacingRows } from './spacing-rows.js';
@@ -24,7 +26,6 @@ import { steps } from './steps.js';
 import { timePlan } from './time-plan.js';
 import { cautionsOf, toolsOf } from './tool-rows.js';
 import { warnings } from './warnings.js';
-import { gluePlan, sealerPlan } from './wet-work.js';
 
 export type MadePlan =
   | { readonly ok: true; readonly plan: Plan }

@@ -22,9 +22,7 @@ export function warnings({ fit, purchases, troubles, setting }: Given): readonly
     ),
     ...troubles,
     ...metalWords(setting),
-    ...(tooWetToGlue(setting.dryness)
-      ? ['The boards may be too wet for glue: dry them first.']
-      : []),
+    ...GLUE_WORDS[setting.dryness.forGlue],
   ];
 }
 

@@ -1,21 +1,16 @@
-import type { Containers } from '../materials/containers.js';
 import { type GlueId, glueOf } from '../materials/glue.js';
 import { GLUE_NEED_SOURCE, glueNeed } from '../materials/glue-need.js';
 import { glueTimes } from '../materials/glue-times.js';
-import { type SealerId, sealerOf } from '../materials/sealer.js';
-import { SEALER_NEED_SOURCE, sealerNeed } from '../materials/sealer-need.js';
 import { COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import { formatTemperature } from '../measure/temperature.js';
-import { exposed } from '../model/exposed.js';
 import type { Model } from '../model/part.js';
-import { listWords } from '../text/list.js';
-import type { GluePlan, SealerPlan } from './plan.js';
+import { containerWords } from './container-words.js';
+import type { GluePlan } from './plan.js';
 import type { Setting } from './setting.js';
 
 /** What stands outdoors and is coated takes this class; common practice. */
 const GLUE: GlueId = 'pva-type-1';
-const SEALER: SealerId = 'penetrating-sealer';
 /** Times are planned for a room at 20 °C; the step tells what cold does to them. */
 const PLANNED_AT = 20;
 
@@ -65,47 +60,3 @@ export function gluePlan(model: Model, { display, dryness }: Setting): GluePlan 
 
 const WET_WOOD =
   'These boards may be too wet for glue: it sets by giving its water to the wood. Dry them first, or count on the screws alone.';
-
-/** Sealer for the faces that stay open, contact faces left out and end grain counted more. */
-export function sealerPlan(model: Model, { display }: Setting): SealerPlan {
-  const open = exposed(model);
-  const sealer = sealerOf(SEALER);
-  const coats = sealer.usualCoats.value.smooth;
-  const need = sealerNeed({ ...open, rough: false, coats, kind: SEALER, method: 'brush' });
-  return {
-    kind: sealer.name,
-    faces: figure(open.faces, 'mm2', 'faces and edges that touch no other wood', COMPUTED),
-    endGrain: figure(
-      open.endGrain,
-      'mm2',
-      'ends that touch no other wood; they drink about three times as much',
-      COMPUTED,
-    ),
-    coats,
-    amount: figure(
-      need.milliliters,
-      'ml',
-      'open faces, end grain three times, one coat on planed wood, 10 % in the brush',
-      SEALER_NEED_SOURCE,
-    ),
-    buy: containerWords(need.cans[display.system]),
-    dwell: figure(
-      sealer.dwellMinutes.value,
-      'min',
-      'flood, wait, wipe back',
-      sealer.dwellMinutes.source,
-    ),
-    dry: figure(
-      sealer.rainHours.value * 60,
-      'min',
-      'before rain or dew may fall on it',
-      sealer.rainHours.source,
-    ),
-    notes: sealer.notes,
-  };
-}
-
-function containerWords(containers: readonly Containers[]): string {
-  if (containers.length === 0) return 'none';
-  return listWords(containers.map(({ count, size }) => `${count} x ${size.name}`));
-}

@@ -1,0 +1,30 @@
+/** The help text: every command, option and exit code. */
+export const HELP = `notchbook: a guided workbook for building small outdoor pieces of wood
+
+  notchbook                      open the workbook (on a pipe: print the example plan)
+  notchbook recipes              list the pieces there are recipes for
+  notchbook plan RECIPE          work the whole job out and print it
+  notchbook check FILE           check a recipe file; every problem with file:line:column
+  notchbook show STAGE RECIPE    the data after a stage: recipe, answers, sizes, model,
+                                 cut-list, steps, plan
+
+RECIPE is a name from "notchbook recipes" or a path to a recipe file.
+
+Options
+  --set NAME=VALUE   answer a question, as often as needed: --set seat_length=6ft
+  --as FORM          text, json, csv or markdown (plan)
+  --table NAME       cut, boards or hardware: which table csv holds (plan; usual: cut)
+  --units SYSTEM     inch or metric; how lengths are read and shown (usual: inch)
+  --grid LENGTH      finest mark on the tape: 1/16in, 1/32in, 1/64in, 1mm or 0.5mm
+  --width COLUMNS    width of printed text (usual: 80)
+  --data FOLDER      where builds are kept (else NOTCHBOOK_HOME, else your data folder)
+  --ascii            plain characters instead of line drawing
+  --no-color         no color (the NO_COLOR variable does the same)
+  --help, --version
+
+Exit codes
+  0  done
+  1  a recipe file has problems
+  2  the command line or an answer is wrong
+  3  a file can't be read or written
+`;

@@ -1,0 +1,51 @@
+import { type SealerId, sealerOf } from '../materials/sealer.js';
+import { SEALER_NEED_SOURCE, sealerNeed } from '../materials/sealer-need.js';
+import { COMPUTED } from '../measure/figure.js';
+import { figure } from '../measure/figure-text.js';
+import { exposed } from '../model/exposed.js';
+import type { Model } from '../model/part.js';
+import { containerWords } from './container-words.js';
+import type { SealerPlan } from './plan.js';
+import type { Setting } from './setting.js';
+
+/** What stands outdoors and is only oiled against the rain; common practice. */
+const SEALER: SealerId = 'penetrating-sealer';
+
+/** Sealer for the faces that stay open, contact faces left out and end grain counted more. */
+export function sealerPlan(model: Model, { display }: Setting): SealerPlan {
+  const open = exposed(model);
+  const sealer = sealerOf(SEALER);
+  const coats = sealer.usualCoats.value.smooth;
+  const need = sealerNeed({ ...open, rough: false, coats, kind: SEALER, method: 'brush' });
+  return {
+    kind: sealer.name,
+    faces: figure(open.faces, 'mm2', 'faces and edges that touch no other wood', COMPUTED),
+    endGrain: figure(
+      open.endGrain,
+      'mm2',
+      'ends that touch no other wood; they drink about three times as much',
+      COMPUTED,
+    ),
+    coats,
+    amount: figure(
+      need.milliliters,
+      'ml',
+      'open faces, end grain three times, one coat on planed wood, 10 % in the brush',
+      SEALER_NEED_SOURCE,
+    ),
+    buy: containerWords(need.cans[display.system]),
+    dwell: figure(
+      sealer.dwellMinutes.value,
+      'min',
+      'flood, wait, wipe back',
+      sealer.dwellMinutes.source,
+    ),
+    dry: figure(
+      sealer.rainHours.value * 60,
+      'min',
+      'before rain or dew may fall on it',
+      sealer.rainHours.source,
+    ),
+    notes: sealer.notes,
+  };
+}
