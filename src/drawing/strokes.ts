@@ -9,7 +9,7 @@ export type Weight =
   | 'bright'
   /** Stands there already. */
   | 'plain'
-  /** Behind other wood; drawn dashed or left out. */
+  /** Being added, but wholly behind other wood: drawn dashed. */
   | 'hidden';
 
 export type Stroke = {
@@ -27,18 +27,17 @@ export type Patch = {
   readonly weight: Weight;
 };
 
+/** The first in a drawing's list is the one to keep when there is little room. */
 export type DimensionLine = {
   readonly along: 'u' | 'v';
   readonly from: Mm;
   readonly to: Mm;
-  /** Which side of the drawing it stands on, and in which row outward from it. */
+  /** Which side of the drawing it stands on, and in which row outward from it, from 0. */
   readonly side: 'above' | 'below' | 'left' | 'right';
   readonly row: number;
   readonly text: string;
   readonly bright: boolean;
 };
-
-export type Label = { readonly u: Mm; readonly v: Mm; readonly text: string };
 
 export type Drawing = {
   readonly title: string;
@@ -47,7 +46,6 @@ export type Drawing = {
   readonly strokes: readonly Stroke[];
   readonly patches: readonly Patch[];
   readonly dimensions: readonly DimensionLine[];
-  readonly labels: readonly Label[];
   /** The drawing in words, for a screen reader. */
   readonly inWords: string;
 };

@@ -1,0 +1,112 @@
+import type { Display } from '../measure/quantities.js';
+import type { Model, Part } from '../model/part.js';
+import { addedKinds, type Lying } from './added-kinds.js';
+import { addedDimensions, overallDimensions } from './dimension-lines.js';
+import { edgeStrokes } from './edges.js';
+import { inWords } from './in-words.js';
+import { brightPatches } from './patches.js';
+import { type Face, whatIsSeen } from './seen.js';
+import {
+  boundsOf,
+  movedTo,
+  nearDepth,
+  type PaperBox,
+  paperBox,
+  SIGHTS,
+  type Sight,
+} from './sight.js';
+import type { Drawing, Stroke, View } from './strokes.js';
+
+export type ViewInput = {
+  readonly model: Model;
+  readonly view: View;
+  /** Ids of the parts that are being added. */
+  readonly bright: ReadonlySet<string>;
+  /** Ids of the parts that stand there already; parts in neither set are not drawn. */
+  readonly standing: ReadonlySet<string>;
+  readonly display: Display;
+  readonly dimensions: 'overall' | 'added';
+};
+
+/** The ids of all parts, to draw the finished piece. */
+export function allParts(model: Model): ReadonlySet<string> {
+  return new Set(model.parts.map(part => part.id));
+}
+
+/**
+ * A view of some of the boards with hidden lines removed, in mm, its lower left corner at the origin.
+ * Boards being added are bright and filled; those of them that cannot be seen at all get a hidden
+ * outline. With no boards to draw, the drawing is empty and says so in words.
+ */
+export function drawView(input: ViewInput): Drawing {
+  const sight = SIGHTS[input.view];
+  const shown = input.model.parts.filter(
+    part => input.bright.has(part.id) || input.standing.has(part.id),
+  );
+  const corner = boundsOf(shown.flatMap(part => part.solid.map(box => paperBox(box, sight))));
+  if (corner === undefined) return emptyDrawing(sight);
+  const paper = movedTo(corner, corner);
+  const seen = whatIsSeen(
+    shown.flatMap((part, number) => facesOf(part, number, { sight, corner })),
+  );
+  const isBright = (part: Part) => input.bright.has(part.id);
+  const bright = new Set(shown.flatMap((part, number) => (isBright(part) ? [number] : [])));
+  const lying = shown.filter(isBright).map(part => lyingOf(part, { sight, corner }));
+  const kinds = addedKinds(lying, sight);
+  const behind = lying.filter(one => !seen.parts.has(shown.indexOf(one.part)));
+  return {
+    title: sight.title,
+    width: paper.u.to,
+    height: paper.v.to,
+    strokes: [...edgeStrokes(seen, bright), ...behind.flatMap(one => outline(one.box))],
+    patches: brightPatches(seen, bright),
+    dimensions:
+      input.dimensions === 'overall'
+        ? overallDimensions(paper, input.display)
+        : addedDimensions(kinds, paper, input.display),
+    inWords: inWords(
+      { sight, paper, kinds, standing: shown.length - lying.length, behind: behind.length },
+      input.display,
+    ),
+  };
+}
+
+function emptyDrawing(sight: Sight): Drawing {
+  return {
+    title: sight.title,
+    width: 0,
+    height: 0,
+    strokes: [],
+    patches: [],
+    dimensions: [],
+    inWords: `${sight.title}: no board stands here yet.`,
+  };
+}
+
+type Paper = { readonly sight: Sight; readonly corner: PaperBox };
+
+function facesOf(part: Part, number: number, { sight, corner }: Paper): readonly Face[] {
+  return part.solid.map(box => ({
+    ...movedTo(paperBox(box, sight), corner),
+    part: number,
+    depth: nearDepth(box, sight),
+  }));
+}
+
+function lyingOf(part: Part, { sight, corner }: Paper): Lying {
+  const boxes = part.solid.map(box => paperBox(box, sight));
+  return { part, box: movedTo(boundsOf(boxes) ?? paperBox(part.box, sight), corner) };
+}
+
+function outline({ u, v }: PaperBox): readonly Stroke[] {
+  const corners = [
+    { u: u.from, v: v.from },
+    { u: u.to, v: v.from },
+    { u: u.to, v: v.to },
+    { u: u.from, v: v.to },
+  ];
+  return corners.flatMap((from, i) => {
+    const to = corners[(i + 1) % corners.length];
+    return to === undefined ? [] : [{ from, to, weight: 'hidden' as const }];
+  });
+}

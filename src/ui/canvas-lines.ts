@@ -1,0 +1,107 @@
+import { distinct } from '../drawing/distinct.js';
+import type { Drawing, Patch, Stroke } from '../drawing/strokes.js';
+import type { Mm } from '../measure/quantities.js';
+import type { Apart, Lines } from './canvas-fit.js';
+
+/** A line across one direction of the paper: where it stands, and from where to where it goes. */
+type Crossing = { readonly at: number; readonly from: number; readonly to: number };
+
+/** The lines along u and v of a drawing, with the number of each position. */
+export type DrawingLines = {
+  readonly u: Lines;
+  readonly v: Lines;
+  readonly column: ReadonlyMap<Mm, number>;
+  readonly row: ReadonlyMap<Mm, number>;
+};
+
+/** Bright boards get an inside of a cell at least, to be filled. */
+const BRIGHT_APART = 2;
+
+/** Finds which lines of a drawing face each other, so that a board or a gap between them can be kept. */
+export function drawingLines(drawing: Drawing): DrawingLines {
+  const visible = drawing.strokes.filter(stroke => stroke.weight !== 'hidden');
+  const us = distinct([
+    ...visible.flatMap(stroke => [stroke.from.u, stroke.to.u]),
+    ...drawing.patches.flatMap(patch => [patch.u, patch.u + patch.width]),
+  ]);
+  const vs = distinct([
+    ...visible.flatMap(stroke => [stroke.from.v, stroke.to.v]),
+    ...drawing.patches.flatMap(patch => [patch.v, patch.v + patch.height]),
+  ]);
+  const numbered = (stroke: Stroke) => ({
+    fromU: us.indexOf.get(stroke.from.u) ?? 0,
+    toU: us.indexOf.get(stroke.to.u) ?? 0,
+    fromV: vs.indexOf.get(stroke.from.v) ?? 0,
+    toV: vs.indexOf.get(stroke.to.v) ?? 0,
+  });
+  const strokes = visible.map(numbered);
+  const upright = strokes
+    .filter(one => one.fromU === one.toU)
+    .map(one => ({ at: one.fromU, from: one.fromV, to: one.toV }));
+  const level = strokes
+    .filter(one => one.fromV === one.toV)
+    .map(one => ({ at: one.fromV, from: one.fromU, to: one.toU }));
+  return {
+    u: {
+      at: us.values,
+      facing: facing(upright, vs.values.length),
+      joined: joined(level, upright),
+      filled: patchWidths(drawing.patches, us.indexOf),
+    },
+    v: {
+      at: vs.values,
+      facing: facing(level, us.values.length),
+      joined: joined(upright, level),
+      filled: patchHeights(drawing.patches, vs.indexOf),
+    },
+    column: us.indexOf,
+    row: vs.indexOf,
+  };
+}
+
+/** Pairs of neighboring lines that overlap in the other direction, each pair once. */
+function facing(lines: readonly Crossing[], bands: number): Apart[] {
+  const rising = [...lines].sort((a, b) => a.at - b.at);
+  const last: (number | undefined)[] = Array.from({ length: bands });
+  const pairs = new Map<string, Apart>();
+  for (const line of rising) {
+    const [low, high] = line.from < line.to ? [line.from, line.to] : [line.to, line.from];
+    for (let band = low; band < high; band += 1) {
+      const before = last[band];
+      last[band] = line.at;
+      if (before === undefined || before === line.at) continue;
+      const key = `${before} ${line.at}`;
+      if (!pairs.has(key)) pairs.set(key, { from: before, to: line.at, least: 1, scaled: true });
+    }
+  }
+  return [...pairs.values()];
+}
+
+/** Neighboring places where a stroke is met by strokes that cross it, each pair once. */
+function joined(strokes: readonly Crossing[], crossing: readonly Crossing[]): Apart[] {
+  const rising = [...crossing].sort((a, b) => a.at - b.at);
+  const pairs = new Map<string, Apart>();
+  for (const stroke of strokes) {
+    let before: number | undefined;
+    for (const { at, from, to } of rising) {
+      if (at < stroke.from || at > stroke.to || stroke.at < from || stroke.at > to) continue;
+      if (before !== undefined && before !== at) {
+        pairs.set(`${before} ${at}`, { from: before, to: at, least: 1, scaled: false });
+      }
+      before = at;
+    }
+  }
+  return [...pairs.values()];
+}
+
+function patchWidths(patches: readonly Patch[], numberOf: ReadonlyMap<Mm, number>): Apart[] {
+  return patches.map(({ u, width }) => brightApart(numberOf.get(u), numberOf.get(u + width)));
+}
+
+function patchHeights(patches: readonly Patch[], numberOf: ReadonlyMap<Mm, number>): Apart[] {
+  return patches.map(({ v, height }) => brightApart(numberOf.get(v), numberOf.get(v + height)));
+}
+
+function brightApart(from: number | undefined, to: number | undefined): Apart {
+  return { from: from ?? 0, to: to ?? 0, least: BRIGHT_APART, scaled: false };
+}

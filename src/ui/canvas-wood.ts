@@ -1,0 +1,84 @@
+import type { Patch, Stroke } from '../drawing/strokes.js';
+import type { Mm } from '../measure/quantities.js';
+import { drawLevel, drawUpright, isFree, type Sheet, setSign } from './canvas-sheet.js';
+
+/** From mm on the paper to cells of the sheet. */
+export type Setting = {
+  readonly columnOf: (u: Mm) => number;
+  readonly rowOf: (v: Mm) => number;
+};
+
+/** A shade that leaves the lines around it readable, and one that shows where there is no shade. */
+const FILL = { unicode: '▒', ascii: ':' };
+const DOT = { unicode: '·', ascii: '.' };
+
+/** Sets strokes as joined lines, plain ones first so that what is bright stays bright where they meet. */
+export function drawStrokes(sheet: Sheet, strokes: readonly Stroke[], setting: Setting): void {
+  for (const weight of ['plain', 'bright'] as const) {
+    for (const stroke of strokes.filter(one => one.weight === weight)) {
+      const { fromColumn, toColumn, fromRow, toRow } = ends(stroke, setting);
+      const bright = weight === 'bright';
+      if (stroke.from.v === stroke.to.v) {
+        drawLevel(sheet, fromRow, { from: fromColumn, to: toColumn, bright });
+      } else {
+        drawUpright(sheet, fromColumn, { from: fromRow, to: toRow, bright });
+      }
+    }
+  }
+}
+
+/** Dots along the outline of boards that cannot be seen, wherever the sheet is still free. */
+export function drawHidden(
+  sheet: Sheet,
+  strokes: readonly Stroke[],
+  { setting, ascii }: { setting: Setting; ascii: boolean },
+): void {
+  const sign = ascii ? DOT.ascii : DOT.unicode;
+  for (const stroke of strokes.filter(one => one.weight === 'hidden')) {
+    const { fromColumn, toColumn, fromRow, toRow } = ends(stroke, setting);
+    for (let row = fromRow; row <= toRow; row += 1) {
+      for (let column = fromColumn; column <= toColumn; column += 1) {
+        if (isFree(sheet, column, row)) setSign(sheet, { column, row }, sign);
+      }
+    }
+  }
+}
+
+/**
+ * Fills what is bright. A board without an inside, because there was no room to widen it, becomes a
+ * bar in place of its first line instead; its other line stays, so that two bars don't run together.
+ */
+export function fillPatches(
+  sheet: Sheet,
+  patches: readonly Patch[],
+  { setting, ascii }: { setting: Setting; ascii: boolean },
+): void {
+  const sign = ascii ? FILL.ascii : FILL.unicode;
+  for (const patch of patches) {
+    const fromColumn = setting.columnOf(patch.u);
+    const toColumn = setting.columnOf(patch.u + patch.width);
+    const toRow = setting.rowOf(patch.v);
+    const fromRow = setting.rowOf(patch.v + patch.height);
+    for (let row = fromRow; row <= toRow; row += 1) {
+      for (let column = fromColumn; column <= toColumn; column += 1) {
+        const inside = isInside(column, fromColumn, toColumn) && isInside(row, fromRow, toRow);
+        if (inside || isFree(sheet, column, row)) setSign(sheet, { column, row }, sign);
+      }
+    }
+  }
+}
+
+function isInside(cell: number, from: number, to: number): boolean {
+  return to - from < 2 ? cell === from : cell > from && cell < to;
+}
+
+function ends(stroke: Stroke, { columnOf, rowOf }: Setting) {
+  const columns = [columnOf(stroke.from.u), columnOf(stroke.to.u)];
+  const rows = [rowOf(stroke.from.v), rowOf(stroke.to.v)];
+  return {
+    fromColumn: Math.min(...columns),
+    toColumn: Math.max(...columns),
+    fromRow: Math.min(...rows),
+    toRow: Math.max(...rows),
+  };
+}

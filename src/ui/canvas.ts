@@ -1,0 +1,75 @@
+import type { Drawing } from '../drawing/strokes.js';
+import { wrap } from '../text/wrap.js';
+import { drawDimensions } from './canvas-dimensions.js';
+import { type Layout, layOut } from './canvas-layout.js';
+import { type CellLine, emptySheet, sheetLines } from './canvas-sheet.js';
+import { drawHidden, drawStrokes, fillPatches } from './canvas-wood.js';
+
+/** A drawing set in terminal cells: each character is one cell wide. */
+export type CellPicture = {
+  /** Lines from top to bottom, with the runs of cells, `[from, to)`, that are to be emphasized. */
+  readonly lines: readonly CellLine[];
+  /** True when every line is within one cell of its place at one scale for both directions. */
+  readonly toScale: boolean;
+  /** What has to be said beside the picture; it takes no part of the room. */
+  readonly note?: string;
+};
+
+/** In less than this no piece of furniture is recognized; found by looking. */
+const LEAST = { columns: 16, rows: 4 };
+
+/**
+ * Sets a drawing in at most `room.columns` by `room.rows` cells, which are taken to be twice as high
+ * as wide. Thin boards get cells of their own where the room allows; dimensions give way before
+ * boards do. In less than 16 by 4 cells the drawing is told in words instead.
+ */
+export function setInCells(
+  drawing: Drawing,
+  room: { readonly columns: number; readonly rows: number },
+  style: { readonly ascii: boolean },
+): CellPicture {
+  if (drawing.strokes.length === 0) return words(drawing.inWords, room);
+  if (room.columns < LEAST.columns || room.rows < LEAST.rows) {
+    const { columns, rows } = LEAST;
+    const picture = words(drawing.inWords, room);
+    return {
+      ...picture,
+      note: `Too little room to draw: it takes ${columns} columns by ${rows} rows.`,
+    };
+  }
+  const layout = layOut(drawing, room);
+  return {
+    lines: sheetLines(drawn(drawing, layout, style.ascii), style.ascii),
+    ...scaleOf(layout),
+  };
+}
+
+function drawn(drawing: Drawing, layout: Layout, ascii: boolean) {
+  const { area, setting } = layout;
+  const sheet = emptySheet(layout.columns, layout.rows);
+  drawStrokes(sheet, drawing.strokes, setting);
+  fillPatches(sheet, drawing.patches, { setting, ascii });
+  drawHidden(sheet, drawing.strokes, { setting, ascii });
+  drawDimensions(sheet, layout.dimensions, area);
+  return sheet;
+}
+
+function scaleOf(layout: Layout): Pick<CellPicture, 'toScale' | 'note'> {
+  if (layout.merged) {
+    return { toScale: false, note: 'Not to scale; too little room to show every board by itself.' };
+  }
+  if (!layout.toScale)
+    return { toScale: false, note: 'Not to scale: thin boards are drawn wider.' };
+  return { toScale: true };
+}
+
+function words(
+  text: string,
+  room: { readonly columns: number; readonly rows: number },
+): CellPicture {
+  const lines = room.columns < 1 ? [] : wrap(text, room.columns);
+  return {
+    lines: lines.slice(0, Math.max(0, room.rows)).map(line => ({ text: line, bright: [] })),
+    toScale: false,
+  };
+}
