@@ -23,7 +23,7 @@ export function refactor(program: LinearProgram, work: Work): boolean {
   if (!invert(program)) return false;
   recomputeValues(program);
   recomputePrices(program);
-  spend(work, n * n * 4 + program.columns.size * 4);
+  spend(work, n * n * 4 + program.active.length * 4);
   return true;
 }
 
@@ -102,7 +102,7 @@ export function recomputeValues(program: LinearProgram): void {
     if (program.rowPlace[r] === -1)
       addColumn(program, -1 - r, -restingValue(program, -1 - r), rest);
   }
-  for (let j = 0; j < program.columns.size; j++) {
+  for (const j of program.active) {
     if (program.columnPlace[j] !== -1) continue;
     const value = restingValue(program, j);
     if (value !== 0) addColumn(program, j, -value, rest);
@@ -127,7 +127,7 @@ export function recomputePrices(program: LinearProgram): void {
   });
   for (let r = 0; r < n; r++)
     program.dual[r] = program.rowPlace[r] === -1 ? (prices[r] as number) : 0;
-  for (let j = 0; j < program.columns.size; j++) {
+  for (const j of program.active) {
     program.reduced[j] =
       program.columnPlace[j] === -1
         ? (program.columns.cost[j] as number) - columnDot(program, j, prices, 0)
@@ -153,7 +153,7 @@ export function tableauRow(program: LinearProgram, place: number, row: Pivot['ro
   for (let r = 0; r < n; r++) {
     row.rows[r] = program.rowPlace[r] === -1 ? -(program.inverse[at + r] as number) : 0;
   }
-  for (let j = 0; j < program.columns.size; j++) {
+  for (const j of program.active) {
     row.columns[j] = program.columnPlace[j] === -1 ? columnDot(program, j, program.inverse, at) : 0;
   }
 }
@@ -178,7 +178,7 @@ export function pivot(program: LinearProgram, change: Pivot, work: Work): void {
   program.head[place] = entering;
   eliminate(program.inverse, n, place, column);
   program.pivots++;
-  spend(work, n * n + program.columns.size * 5);
+  spend(work, n * n + program.active.length * 5);
 }
 
 function leavingRest(program: LinearProgram, leaving: number, atUpper: boolean): number {
@@ -195,7 +195,7 @@ function updatePrices(program: LinearProgram, entering: number, row: Pivot['row'
   for (let r = 0; r < program.rows; r++) {
     program.dual[r] = (program.dual[r] as number) - ratio * (row.rows[r] as number);
   }
-  for (let j = 0; j < program.columns.size; j++) {
+  for (const j of program.active) {
     program.reduced[j] = (program.reduced[j] as number) - ratio * (row.columns[j] as number);
   }
   return ratio;

@@ -53,7 +53,7 @@ export function solveDual(program: LinearProgram, cutoff: number, work: Work): D
 export function currentCost(program: LinearProgram): number {
   const { cost } = program.columns;
   let sum = 0;
-  for (let j = 0; j < program.columns.size; j++) {
+  for (const j of program.active) {
     const place = program.columnPlace[j] as number;
     const value = place >= 0 ? (program.basic[place] as number) : restingValue(program, j);
     if (value !== 0) sum += value * (cost[j] as number);
@@ -121,7 +121,7 @@ function chooseEntering(
     if (entry !== 0)
       consider(-1 - r, entry, program.dual[r] as number, program.rowAtUpper[r] as boolean);
   }
-  for (let j = 0; j < program.columns.size; j++) {
+  for (const j of program.active) {
     const entry = row.columns[j] as number;
     if (entry !== 0)
       consider(j, entry, program.reduced[j] as number, program.columnAtUpper[j] as boolean);

@@ -67,6 +67,7 @@ function nextBoard(problem: ReducedProblem, rest: Remainder, favorite: number): 
   let bestRate = Infinity;
   problem.kinds.forEach((kind, k) => {
     if ((rest.available[k] ?? 0) <= 0 || kind.room < longest) return;
+    if (bestRate === 0) return;
     const counts = fillOne(problem.lengths, rest.demands, kind);
     const filled = counts.reduce((sum, count, i) => sum + count * (problem.lengths[i] ?? 0), 0);
     // A free board is judged by how well it is filled; any price at all comes after it.

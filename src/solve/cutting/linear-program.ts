@@ -18,6 +18,8 @@ export type LinearProgram = {
   readonly rowUpper: number[];
   readonly lower: number[];
   readonly upper: number[];
+  /** Columns in play; all others are 0. Basic columns are always in play. */
+  active: Int32Array;
   /** Which variable is basic in each place. */
   head: number[];
   /** Place of a basic variable, or -1. */
@@ -73,6 +75,7 @@ export function newProgram(
     rowUpper,
     lower: [],
     upper: [],
+    active: new Int32Array(0),
     head: [],
     columnPlace: [],
     rowPlace: rowLower.map(() => -1),
@@ -88,7 +91,7 @@ export function newProgram(
   return program;
 }
 
-/** Lets the program know of columns added since the last call. */
+/** Lets the program know of columns added since the last call, and puts all of them in play. */
 export function admitColumns(program: LinearProgram): void {
   for (let j = program.lower.length; j < program.columns.size; j++) {
     program.lower.push(0);
@@ -97,6 +100,7 @@ export function admitColumns(program: LinearProgram): void {
     program.columnAtUpper.push(false);
     program.reduced.push(0);
   }
+  program.active = Int32Array.from(program.lower, (_, j) => j);
 }
 
 /** Adds a row that counts the marked columns, without limits yet. Returns its number. */
@@ -180,7 +184,7 @@ export function limitsOf(program: LinearProgram, variable: number): readonly [nu
 /** Value of every column. */
 export function columnValues(program: LinearProgram): Float64Array {
   const values = new Float64Array(program.columns.size);
-  for (let j = 0; j < values.length; j++) {
+  for (const j of program.active) {
     const place = program.columnPlace[j] as number;
     values[j] = place >= 0 ? (program.basic[place] as number) : restingValue(program, j);
   }

@@ -13,6 +13,9 @@ export function mostUses(program: LinearProgram, demands: readonly number[], j: 
   return most;
 }
 
+/** A bound in parts of a cent, and what each column in play loses at the prices behind it. */
+export type NodeBound = { readonly bound: number; readonly left: Float64Array };
+
 /**
  * Parts of a cent below which nothing within the present limits of the program can cost, from any row prices (in
  * cents, rounded down to whole parts here). Every figure is whole, so a rounding error in the prices can only
@@ -22,10 +25,11 @@ export function nodeBound(
   program: LinearProgram,
   demands: readonly number[],
   rowPrices: Float64Array,
-): number {
+): NodeBound {
   const whole = new Float64Array(program.rows);
   let bound = 0;
   let largest = 0;
+  const lefts = new Float64Array(program.active.length);
   for (let r = 0; r < program.rows; r++) {
     let price = Math.floor((rowPrices[r] as number) * partsPerCent);
     let limit = (price >= 0 ? program.rowLower[r] : program.rowUpper[r]) as number;
@@ -34,15 +38,33 @@ export function nodeBound(
     bound += price * limit;
     largest += Math.abs(price) * Math.max(1, Math.abs(limit));
   }
-  for (let j = 0; j < program.columns.size; j++) {
+  for (const [place, j] of program.active.entries()) {
     const left =
       (program.columns.cost[j] as number) * partsPerCent - columnDot(program, j, whole, 0);
     const uses =
       left >= 0
         ? (program.lower[j] as number)
         : Math.min(program.upper[j] as number, mostUses(program, demands, j));
+    lefts[place] = left;
     bound += left * uses;
     largest += Math.abs(left * uses);
   }
-  return largest < Number.MAX_SAFE_INTEGER ? bound : Number.NaN;
+  return { bound: largest < Number.MAX_SAFE_INTEGER ? bound : Number.NaN, left: lefts };
+}
+
+/**
+ * The columns in play that a solution of at most `limit` parts can use once more than their lower limit says: those
+ * whose own loss still fits between the bound and the limit.
+ */
+export function stillUsable(
+  program: LinearProgram,
+  { bound, left }: NodeBound,
+  limit: number,
+): Int32Array {
+  return program.active.filter(
+    (j, place) =>
+      bound + (left[place] as number) <= limit ||
+      program.lower[j] !== 0 ||
+      program.columnPlace[j] !== -1,
+  );
 }

@@ -2,6 +2,7 @@ import { assemble } from './assemble.js';
 import { partsPerCent } from './bound.js';
 import type { Relaxation } from './column-generation.js';
 import { relax } from './column-generation.js';
+import { dive } from './dive.js';
 import type { Use } from './greedy.js';
 import { costOf, fillGreedily, wholeProblem } from './greedy.js';
 import type { LadderEnd } from './ladder.js';
@@ -28,7 +29,12 @@ export function planCutting(
   const reduced = normalize(problem);
   const first = fillGreedily(reduced, wholeProblem(reduced));
   const relaxation = relax(reduced, first, work);
-  const start = beginWith(reduced, relaxation, first);
+  const dived = dive(reduced, relaxation, work);
+  const start = beginWith(
+    reduced,
+    relaxation,
+    costOf(reduced, dived) < costOf(reduced, first) ? dived : first,
+  );
   const end = climb(reduced, relaxation, start, work);
   const { boards, missing } = assemble(problem, reduced, end.uses);
   return {

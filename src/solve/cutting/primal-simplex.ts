@@ -38,7 +38,7 @@ export function solvePrimal(program: LinearProgram, work: Work): boolean {
 function mostPromising(program: LinearProgram): number | undefined {
   let best: number | undefined;
   let most = priceSlack;
-  for (let j = 0; j < program.columns.size; j++) {
+  for (const j of program.active) {
     const gain = -(program.reduced[j] as number);
     if (gain > most) [best, most] = [j, gain];
   }

@@ -7,7 +7,7 @@ import { solveDual } from './dual-simplex.js';
 import type { Use } from './greedy.js';
 import type { LinearProgram } from './linear-program.js';
 import { columnValues, limitsOf, newProgram } from './linear-program.js';
-import { nodeBound } from './node-bound.js';
+import { nodeBound, stillUsable } from './node-bound.js';
 import type { ReducedProblem } from './normalize.js';
 import { nextPriceSum } from './price-sums.js';
 import type { Work } from './work.js';
@@ -31,6 +31,7 @@ type Case = {
     | { readonly variable: number; readonly limits: readonly [number, number] }
     | undefined;
   readonly start: Start;
+  readonly active: Int32Array;
   readonly cost: number;
 };
 
@@ -81,12 +82,9 @@ class Search {
 
   run(floor: number): void {
     const head = Array.from({ length: this.program.rows }, (_, r) => -1 - r);
-    const root: Case = {
-      from: undefined,
-      change: undefined,
-      start: { head, atUpper: [] },
-      cost: 0,
-    };
+    const { active } = this.program;
+    const start = { head, atUpper: [] };
+    const root: Case = { from: undefined, change: undefined, start, active, cost: 0 };
     let next: Case | undefined = root;
     let previous: Case | undefined;
     while (next !== undefined && this.bestCost > floor) {
@@ -127,6 +125,7 @@ class Search {
       this.record();
       return undefined;
     }
+    this.dropColumns();
     return this.split(now, fraction, end.cost);
   }
 
@@ -142,6 +141,7 @@ class Search {
       this.resetLimits(now);
     }
     const { program } = this;
+    program.active = now.active;
     program.rowAtUpper.fill(false);
     program.columnAtUpper.fill(false);
     for (const variable of now.start.atUpper) {
@@ -181,8 +181,19 @@ class Search {
         prices[r] = (prices[r] as number) + times * (this.program.inverse[place * n + r] as number);
       }
     }
-    const bound = nodeBound(this.program, this.problem.demands, prices);
+    const { bound } = nodeBound(this.program, this.problem.demands, prices);
     return this.nextSum(Math.ceil(bound / partsPerCent)) > this.target;
+  }
+
+  /** Takes columns out of play that would lift every solution within these limits over the target. */
+  private dropColumns(): void {
+    const bound = nodeBound(
+      this.program,
+      this.problem.demands,
+      Float64Array.from(this.program.dual),
+    );
+    if (Number.isNaN(bound.bound)) return;
+    this.program.active = stillUsable(this.program, bound, this.target * partsPerCent);
   }
 
   private nextSum(cents: number): number {
@@ -227,6 +238,7 @@ class Search {
       from: now,
       change: { variable, limits },
       start,
+      active: this.program.active,
       cost,
     });
     const below = half([lower, Math.floor(value)]);
