@@ -2,9 +2,15 @@ import type { Problem, ProblemKind } from './problem.js';
 import { CHECK_WORDS } from './words/check-words.js';
 import { FILE_WORDS } from './words/file-words.js';
 import { FORMULA_WORDS } from './words/formula-words.js';
+import { SET_OUT_WORDS } from './words/set-out-words.js';
 import type { Wording, WordsFor } from './words/wording.js';
 
-const WORDS: WordsFor<ProblemKind> = { ...FORMULA_WORDS, ...FILE_WORDS, ...CHECK_WORDS };
+const WORDS: WordsFor<ProblemKind> = {
+  ...FORMULA_WORDS,
+  ...FILE_WORDS,
+  ...CHECK_WORDS,
+  ...SET_OUT_WORDS,
+};
 
 /** What is wrong and what to do about it, in whole sentences. */
 export function problemWords({ kind }: Problem): Wording {

@@ -1,9 +1,10 @@
 import type { Place } from './place.js';
+import type { SetOutProblem } from './set-out-problem.js';
 
 /** What is wrong in a project file, with the facts; how it is said is in problem-words.ts. */
 export type Problem = { readonly kind: ProblemKind; readonly at: Place };
 
-export type ProblemKind = FormulaProblem | FileProblem | CheckProblem;
+export type ProblemKind = FormulaProblem | FileProblem | CheckProblem | SetOutProblem;
 
 /** What a value is, in words for an author: "a length", "an area", "a text". */
 export type KindName = string;

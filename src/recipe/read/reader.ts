@@ -68,12 +68,13 @@ export function pickWords<W extends Words>(
 export function refuseUnknown(map: MapEntry, words: readonly string[], log: Log): void {
   for (const { key, at, value } of map.pairs) {
     if (words.includes(key)) continue;
+    const near = nearestWord(key, words);
     // In { say: red, not blue } the comma ends the text: "not blue" is a word without a value.
-    if (/\s/.test(key) && value.kind === 'scalar' && value.text === '') {
+    if (near === undefined && value.kind === 'scalar' && value.text === '') {
       log.say({ is: 'text-after-comma', text: key }, at);
-      continue;
+    } else {
+      log.say({ is: 'unknown-word', word: key, near, words }, at);
     }
-    log.say({ is: 'unknown-word', word: key, near: nearestWord(key, words), words }, at);
   }
 }
 
