@@ -1,0 +1,44 @@
+const DAY_MS = 24 * 60 * 60_000;
+/** Further away than this a weekday alone could be taken for the wrong week. */
+const WEEKDAYS_MS = 6 * DAY_MS;
+
+type Formats = {
+  readonly time: Intl.DateTimeFormat;
+  readonly weekday: Intl.DateTimeFormat;
+  readonly monthAndDay: Intl.DateTimeFormat;
+  readonly day: Intl.DateTimeFormat;
+};
+
+/** Making one takes about as long as painting a screen, so each zone's are kept. */
+const formatsByZone = new Map<string | undefined, Formats>();
+
+/**
+ * An instant as a wall clock shows it: "17:30" on the same day, "Tue 07:30" within six days, "Tue Nov
+ * 3 07:30" further away. `zone` is the time zone; without it the machine's own.
+ */
+export function clockWords(atMs: number, nowMs: number, zone?: string): string {
+  const { time, weekday, monthAndDay, day } = formatsOf(zone);
+  const clock = time.format(atMs);
+  if (day.format(atMs) === day.format(nowMs)) return clock;
+  if (Math.abs(atMs - nowMs) < WEEKDAYS_MS) return `${weekday.format(atMs)} ${clock}`;
+  return `${weekday.format(atMs)} ${monthAndDay.format(atMs)} ${clock}`;
+}
+
+function formatsOf(zone: string | undefined): Formats {
+  const known = formatsByZone.get(zone);
+  if (known !== undefined) return known;
+  const made = formatsIn(zone === undefined ? {} : { timeZone: zone });
+  formatsByZone.set(zone, made);
+  return made;
+}
+
+function formatsIn(zone: Intl.DateTimeFormatOptions): Formats {
+  const format = (options: Intl.DateTimeFormatOptions) =>
+    new Intl.DateTimeFormat('en-US', { ...zone, ...options });
+  return {
+    time: format({ hour: '2-digit', minute: '2-digit', hourCycle: 'h23' }),
+    weekday: format({ weekday: 'short' }),
+    monthAndDay: format({ month: 'short', day: 'numeric' }),
+    day: format({ year: 'numeric', month: 'numeric', day: 'numeric' }),
+  };
+}

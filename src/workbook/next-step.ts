@@ -1,0 +1,44 @@
+import type { Step } from '../plan/plan.js';
+import type { Progress } from './workbook.js';
+
+/** Is this step ticked off? */
+export function isDone({ id }: Step, { done }: Progress): boolean {
+  return done.has(id);
+}
+
+/** The first step in order that is not done; none when the piece is finished. */
+export function currentStep(steps: readonly Step[], progress: Progress): Step | undefined {
+  return steps.find(step => !isDone(step, progress));
+}
+
+/** The steps not done that follow the current one, in order, `atMost` of them. */
+export function nextSteps(
+  steps: readonly Step[],
+  progress: Progress,
+  atMost: number,
+): readonly Step[] {
+  return steps.filter(step => !isDone(step, progress)).slice(1, 1 + atMost);
+}
+
+/**
+ * How many of these steps are done. Steps that a changed answer made vanish are in the journal still
+ * but no longer in the plan, and do not count.
+ */
+export function doneCount(steps: readonly Step[], progress: Progress): number {
+  return steps.filter(step => isDone(step, progress)).length;
+}
+
+/** How far a count has come: 7 of 12 posts. */
+export type TallySoFar = { readonly done: number; readonly count: number; readonly of: string };
+
+/**
+ * Pieces done of a step that counts pieces; all of them once the step itself is done. Never more than
+ * there are, also where a changed answer left fewer to make.
+ */
+export function tallyOf(step: Step, progress: Progress): TallySoFar | undefined {
+  if (step.tally === undefined) return undefined;
+  const { count, of } = step.tally;
+  const made = progress.tallies.get(step.id) ?? 0;
+  const done = isDone(step, progress) ? count : Math.min(made, count);
+  return { done, count, of };
+}

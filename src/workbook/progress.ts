@@ -1,0 +1,154 @@
+import type { Event } from './events.js';
+import { standingEvents } from './taken-back.js';
+import type { Progress, Timer } from './workbook.js';
+import { workedUntil } from './worked-time.js';
+
+/** Progress under way: the same fields, open for writing while a journal is gone through. */
+type Draft = {
+  started: boolean;
+  readonly done: Set<string>;
+  readonly tallies: Map<string, number>;
+  readonly checks: Set<string>;
+  readonly timers: Timer[];
+  readonly notes: Progress['notes'][number][];
+  readonly briefed: Set<string>;
+  paused: Progress['paused'];
+  lastStep: string | undefined;
+  lastAtMs: number | undefined;
+  workedMs: number;
+};
+
+/** Every event but the one that strikes others: that one needs the whole journal. */
+export type Advancing = Exclude<Event, { readonly kind: 'taken-back' }>;
+
+/**
+ * Where a build stands after its journal. What was taken back leaves no trace, except in the time
+ * worked: that time was spent all the same. Pieces of one step add up.
+ */
+export function progressOf(events: readonly Event[]): Progress {
+  const draft = blankDraft();
+  for (const event of standingEvents(events)) apply(draft, event);
+  return { ...draft, ...timesOf(events) };
+}
+
+/**
+ * The same by one event, without going through the journal again:
+ * `advance(progressOf(events), event)` is `progressOf([...events, event])`. After `taken-back` call
+ * `progressOf` with the whole journal.
+ */
+export function advance(progress: Progress, event: Advancing): Progress {
+  const workedMs = workedUntil(event, progress);
+  const draft = draftOf(progress);
+  apply(draft, event);
+  return { ...draft, workedMs, lastAtMs: event.atMs };
+}
+
+/** A build of which nothing is known yet. */
+export function noProgress(): Progress {
+  return blankDraft();
+}
+
+function blankDraft(): Draft {
+  return {
+    started: false,
+    done: new Set(),
+    tallies: new Map(),
+    checks: new Set(),
+    timers: [],
+    notes: [],
+    briefed: new Set(),
+    paused: undefined,
+    lastStep: undefined,
+    lastAtMs: undefined,
+    workedMs: 0,
+  };
+}
+
+function draftOf(progress: Progress): Draft {
+  return {
+    ...progress,
+    done: new Set(progress.done),
+    tallies: new Map(progress.tallies),
+    checks: new Set(progress.checks),
+    timers: [...progress.timers],
+    notes: [...progress.notes],
+    briefed: new Set(progress.briefed),
+  };
+}
+
+/** Time goes by whether or not something is taken back, so all events count. */
+function timesOf(events: readonly Event[]): Pick<Progress, 'workedMs' | 'lastAtMs'> {
+  let paused: Progress['paused'];
+  let workedMs = 0;
+  let lastAtMs: number | undefined;
+  for (const event of events) {
+    workedMs = workedUntil(event, { workedMs, lastAtMs, paused });
+    lastAtMs = event.atMs;
+    if (event.kind === 'paused') paused = event;
+    if (event.kind === 'resumed') paused = undefined;
+  }
+  return { workedMs, lastAtMs };
+}
+
+function apply(draft: Draft, event: Event): void {
+  if ('step' in event) draft.lastStep = event.step;
+  switch (event.kind) {
+    case 'build-started':
+      draft.started = true;
+      return;
+    case 'piece-done':
+      draft.tallies.set(event.step, (draft.tallies.get(event.step) ?? 0) + event.count);
+      return;
+    case 'check-made':
+      draft.checks.add(`${event.step}#${event.check}`);
+      return;
+    case 'step-done':
+      draft.done.add(event.step);
+      return;
+    case 'step-visited':
+    case 'taken-back':
+      return;
+    case 'timer-started':
+    case 'timer-silenced':
+    case 'timer-stopped':
+      applyTimer(draft.timers, event);
+      return;
+    case 'note-written':
+      draft.notes.push({ atMs: event.atMs, step: event.step, text: event.text });
+      return;
+    case 'paused':
+      draft.paused = { atMs: event.atMs, step: event.step, note: event.note };
+      return;
+    case 'resumed':
+      draft.paused = undefined;
+      return;
+    case 'briefed':
+      draft.briefed.add(event.caution);
+      return;
+    default:
+      unknownEvent(event);
+  }
+}
+
+type TimerEvent = Extract<Event, { readonly timer: string }>;
+
+/** A timer that is started again under the same id starts afresh, at the end of the list. */
+function applyTimer(timers: Timer[], event: TimerEvent): void {
+  const at = timers.findIndex(({ id }) => id === event.timer);
+  const known = timers[at];
+  if (event.kind === 'timer-silenced') {
+    if (known !== undefined) timers[at] = { ...known, silenced: true };
+    return;
+  }
+  if (known !== undefined) timers.splice(at, 1);
+  if (event.kind === 'timer-started') timers.push(startedTimer(event));
+}
+
+function startedTimer(event: Extract<Event, { readonly kind: 'timer-started' }>): Timer {
+  const { timer, name, step, atMs, lastsMinutes, then } = event;
+  return { id: timer, name, step, startedAtMs: atMs, lastsMinutes, then, silenced: false };
+}
+
+function unknownEvent(event: never): never {
+  throw new Error(`no such event: ${JSON.stringify(event)}`);
+}

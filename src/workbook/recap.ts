@@ -1,0 +1,120 @@
+import type { Minutes } from '../measure/quantities.js';
+import type { Step } from '../plan/plan.js';
+import type { Event } from './events.js';
+import { currentStep, doneCount, isDone, type TallySoFar, tallyOf } from './next-step.js';
+import { standingEvents } from './taken-back.js';
+import { endsAtMs, isUp, ringing } from './timers.js';
+import type { Progress, Timer, Workbook } from './workbook.js';
+
+const MINUTE_MS = 60_000;
+
+/** What somebody needs to hear who comes back after days. */
+export type Recap = {
+  /** The newest entry about a step that is still in the plan. */
+  readonly lastDone: LastDone | undefined;
+  /** Since the journal's last entry; none in a new build. */
+  readonly awayMinutes: Minutes | undefined;
+  readonly note: NoteLeft | undefined;
+  /** Timers that ran out and that nobody has silenced, the first one at the front. */
+  readonly ranOut: readonly { readonly timer: Timer; readonly endedAtMs: number }[];
+  /** Timers still running: what is clamped or wet. */
+  readonly running: readonly { readonly timer: Timer; readonly endsAtMs: number }[];
+  readonly halfDone: readonly HalfDone[];
+  /** The step to go on with; none when all are done. */
+  readonly next: Step | undefined;
+  readonly stepsDone: number;
+  readonly stepsInAll: number;
+};
+
+export type LastDone = {
+  readonly atMs: number;
+  readonly step: string;
+  readonly title: string;
+  /** `step done`, `3 pieces done`, `check made`, `timer started: Clamps on the end panels`. */
+  readonly words: string;
+};
+
+export type NoteLeft = { readonly atMs: number; readonly step: string; readonly text: string };
+
+export type HalfDone = {
+  readonly step: string;
+  readonly title: string;
+  /** 7 of 12 posts; none where nothing is counted or the first is still to come. */
+  readonly tally: TallySoFar | undefined;
+  readonly checksMade: number;
+  readonly checksInAll: number;
+};
+
+/** A build from where it was left: last thing done, note, waits that are over, next move. */
+export function recap(
+  workbook: Workbook,
+  steps: readonly Step[],
+  progress: Progress,
+  nowMs: number,
+): Recap {
+  return {
+    lastDone: lastDone(standingEvents(workbook.events), steps),
+    awayMinutes: awayMinutes(progress, nowMs),
+    note: noteLeft(progress),
+    ranOut: ringing(progress, nowMs).map(timer => ({ timer, endedAtMs: endsAtMs(timer) })),
+    running: progress.timers
+      .filter(timer => !isUp(timer, nowMs))
+      .map(timer => ({ timer, endsAtMs: endsAtMs(timer) })),
+    halfDone: halfDone(steps, progress),
+    next: currentStep(steps, progress),
+    stepsDone: doneCount(steps, progress),
+    stepsInAll: steps.length,
+  };
+}
+
+function awayMinutes({ lastAtMs }: Progress, nowMs: number): Minutes | undefined {
+  if (lastAtMs === undefined) return undefined;
+  return Math.max(0, (nowMs - lastAtMs) / MINUTE_MS);
+}
+
+function lastDone(events: readonly Event[], steps: readonly Step[]): LastDone | undefined {
+  for (const event of events.toReversed()) {
+    const words = wordsOf(event);
+    const step = 'step' in event ? steps.find(({ id }) => id === event.step) : undefined;
+    if (words !== undefined && step !== undefined) {
+      return { atMs: event.atMs, step: step.id, title: step.title, words };
+    }
+  }
+  return undefined;
+}
+
+/** None for entries that are not work. */
+function wordsOf(event: Event): string | undefined {
+  if (event.kind === 'step-done') return 'step done';
+  if (event.kind === 'check-made') return 'check made';
+  if (event.kind === 'timer-started') return `timer started: ${event.name}`;
+  if (event.kind !== 'piece-done') return undefined;
+  return event.count === 1 ? '1 piece done' : `${event.count} pieces done`;
+}
+
+/** The newer one of the note at the pause and the last note written at work. */
+function noteLeft({ notes, paused }: Progress): NoteLeft | undefined {
+  const written = notes.at(-1);
+  if (paused === undefined || paused.note.trim() === '') return written;
+  if (written !== undefined && written.atMs > paused.atMs) return written;
+  return { atMs: paused.atMs, step: paused.step, text: paused.note };
+}
+
+/** A count that is full is only half done too, as long as its step is not ticked off. */
+function halfDone(steps: readonly Step[], progress: Progress): readonly HalfDone[] {
+  return steps
+    .filter(step => !isDone(step, progress))
+    .map(step => begun(step, progress))
+    .filter(({ tally, checksMade }) => tally !== undefined || checksMade > 0);
+}
+
+function begun(step: Step, progress: Progress): HalfDone {
+  const tally = tallyOf(step, progress);
+  return {
+    step: step.id,
+    title: step.title,
+    tally: tally !== undefined && tally.done > 0 ? tally : undefined,
+    checksMade: step.look.filter((_, number) => progress.checks.has(`${step.id}#${number}`)).length,
+    checksInAll: step.look.length,
+  };
+}

@@ -1,0 +1,89 @@
+import * as z from 'zod/mini';
+
+/**
+ * What a saved build may hold, field by field. Every object is strict: an unknown field means damage
+ * or a newer program, and nothing is ever dropped in silence.
+ */
+const atMs = z.number();
+const step = z.string();
+const length = z.number();
+
+const event = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('build-started'), atMs }),
+  z.strictObject({
+    kind: z.literal('piece-done'),
+    atMs,
+    step,
+    count: z.int().check(z.positive()),
+  }),
+  z.strictObject({
+    kind: z.literal('check-made'),
+    atMs,
+    step,
+    check: z.int().check(z.nonnegative()),
+  }),
+  z.strictObject({ kind: z.literal('step-done'), atMs, step }),
+  z.strictObject({ kind: z.literal('step-visited'), atMs, step }),
+  z.strictObject({
+    kind: z.literal('timer-started'),
+    atMs,
+    timer: z.string(),
+    name: z.string(),
+    lastsMinutes: z.number().check(z.nonnegative()),
+    then: z.string(),
+    step,
+  }),
+  z.strictObject({ kind: z.literal('timer-silenced'), atMs, timer: z.string() }),
+  z.strictObject({ kind: z.literal('timer-stopped'), atMs, timer: z.string() }),
+  z.strictObject({ kind: z.literal('note-written'), atMs, step, text: z.string() }),
+  z.strictObject({ kind: z.literal('paused'), atMs, step, note: z.string() }),
+  z.strictObject({ kind: z.literal('resumed'), atMs }),
+  z.strictObject({ kind: z.literal('briefed'), atMs, caution: z.string() }),
+  z.strictObject({ kind: z.literal('taken-back'), atMs }),
+]);
+
+const answer = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('length'), value: length }),
+  z.strictObject({ kind: z.literal('count'), value: z.number() }),
+  z.strictObject({ kind: z.literal('hours'), value: z.number() }),
+  z.strictObject({ kind: z.literal('choice'), value: z.string() }),
+  z.strictObject({ kind: z.literal('text'), value: z.string() }),
+  z.strictObject({ kind: z.literal('yes'), value: z.boolean() }),
+  z.strictObject({
+    kind: z.literal('items'),
+    value: z.readonly(z.array(z.readonly(z.record(z.string(), length)))),
+  }),
+  z.strictObject({
+    kind: z.literal('offers'),
+    value: z.readonly(
+      z.array(z.strictObject({ section: z.string(), length, cents: z.exactOptional(z.number()) })),
+    ),
+  }),
+  z.strictObject({
+    kind: z.literal('boards'),
+    value: z.readonly(
+      z.array(
+        z.strictObject({ section: z.string(), length, count: z.int().check(z.nonnegative()) }),
+      ),
+    ),
+  }),
+]);
+
+export const DISPLAY_FORM = z.strictObject({
+  system: z.enum(['inch', 'metric']),
+  grid: z.number().check(z.positive()),
+});
+
+/** Format 1 of a saved build. */
+export const WORKBOOK_FORM = z.strictObject({
+  format: z.literal(1),
+  id: z.string(),
+  name: z.string(),
+  recipe: z.string(),
+  recipeText: z.string(),
+  display: DISPLAY_FORM,
+  answers: z.readonly(z.record(z.string(), answer)),
+  createdAtMs: z.number(),
+  events: z.readonly(z.array(event)),
+  example: z.boolean(),
+});

@@ -1,0 +1,44 @@
+import type { Event } from './events.js';
+
+/** Can this be taken back? Work, timers and notes can; comings, goings and looking around can't. */
+export function canBeTakenBack({ kind }: Event): boolean {
+  switch (kind) {
+    case 'piece-done':
+    case 'check-made':
+    case 'step-done':
+    case 'timer-started':
+    case 'timer-silenced':
+    case 'timer-stopped':
+    case 'note-written':
+    case 'briefed':
+      return true;
+    case 'build-started':
+    case 'step-visited':
+    case 'paused':
+    case 'resumed':
+    case 'taken-back':
+      return false;
+  }
+}
+
+/**
+ * The events that still hold: each `taken-back` strikes the newest one before it that can be taken
+ * back and was not struck yet, so several in a row go further back. The `taken-back` events
+ * themselves are left out. Three pieces done, then two taken back: one piece is left.
+ */
+export function standingEvents(events: readonly Event[]): readonly Event[] {
+  const struck = new Set<number>();
+  const open: number[] = [];
+  events.forEach((event, at) => {
+    if (canBeTakenBack(event)) open.push(at);
+    if (event.kind !== 'taken-back') return;
+    const last = open.pop();
+    if (last !== undefined) struck.add(last);
+  });
+  return events.filter((event, at) => event.kind !== 'taken-back' && !struck.has(at));
+}
+
+/** What the next `taken-back` would strike: to ask "take back: 2 pieces?" before doing it. */
+export function nextToTakeBack(events: readonly Event[]): Event | undefined {
+  return standingEvents(events).findLast(canBeTakenBack);
+}
