@@ -1,0 +1,94 @@
+import { existsSync, mkdirSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Workbook } from '../workbook/workbook.js';
+import { isWorkbookId } from '../workbook/workbook-id.js';
+import { type BuildFiles, buildFiles } from './build-files.js';
+import { diskTrouble } from './disk-trouble.js';
+import type { SaveOutcome } from './keep.js';
+import { listBuilds } from './list-builds.js';
+import { type OpenBuild, openBuild, releaseBuild, saveBuild } from './open-build.js';
+import type { Opened, Shelf } from './shelf.js';
+import { sweepTemps } from './temp-name.js';
+
+type Session = {
+  /** The builder's own, and the example that everybody may play with. */
+  readonly folders: { readonly own: string; readonly example: string };
+  readonly open: Map<string, OpenBuild>;
+  readonly now: () => number;
+};
+
+/**
+ * The builds below a data folder: `builds/` and, apart from them, `example/`. Clears away what killed
+ * programs left behind; makes no folder before the first save. `now` is the wall clock in epoch ms.
+ */
+export function openShelf(folder: string, now: () => number): Shelf {
+  const folders = { own: join(folder, 'builds'), example: join(folder, 'example') };
+  const session: Session = { folders, open: new Map(), now };
+  for (const each of [folder, folders.own, folders.example]) sweepTemps(each, now());
+  return {
+    list: () => listBuilds(folders),
+    load: id => load(session, id, 'if free'),
+    takeOver: id => load(session, id, 'in any case'),
+    create: (workbook, stepsInAll) => create(session, workbook, stepsInAll),
+    save: (workbook, stepsInAll) => save(session, workbook, stepsInAll),
+    release: () => release(session),
+  };
+}
+
+function load(session: Session, id: string, claim: 'if free' | 'in any case'): Opened {
+  const files = filesOf(session, id);
+  if (files === undefined) {
+    return { ok: false, why: 'missing', words: `There is no build called ${JSON.stringify(id)}.` };
+  }
+  const before = session.open.get(id);
+  // Opened again in this session: its own lock must not stand in the way.
+  if (before !== undefined) releaseBuild(before);
+  session.open.delete(id);
+  const { build, opened } = openBuild({ files, nowMs: session.now(), claim });
+  if (build !== undefined) session.open.set(id, build);
+  return opened;
+}
+
+/** None where there are no files by that id; an id from a command line is no path. */
+function filesOf({ folders }: Session, id: string): BuildFiles | undefined {
+  if (!isWorkbookId(id)) return undefined;
+  return [folders.own, folders.example].map(folder => buildFiles(folder, id)).find(isThere);
+}
+
+function isThere({ main, previous }: BuildFiles): boolean {
+  return existsSync(main) || existsSync(previous);
+}
+
+function create(session: Session, workbook: Workbook, stepsInAll: number): SaveOutcome {
+  const { id, example } = workbook;
+  if (!isWorkbookId(id)) throw new Error(`not an id for a build: ${id}`);
+  if (filesOf(session, id) !== undefined) return taken(id);
+  const folder = example ? session.folders.example : session.folders.own;
+  const files = buildFiles(folder, id);
+  try {
+    mkdirSync(folder, { recursive: true });
+  } catch (error) {
+    return { ok: false, ...diskTrouble(error, files.main) };
+  }
+  const build: OpenBuild = { files, rev: 0, lock: undefined };
+  const outcome = saveBuild(build, { workbook, stepsInAll, nowMs: session.now() });
+  if (outcome.ok) session.open.set(id, build);
+  else releaseBuild(build);
+  return outcome;
+}
+
+function taken(id: string): SaveOutcome {
+  const words = `There is a build called ${id} already. Give this one another name.`;
+  return { ok: false, problem: 'other', words };
+}
+
+function save({ open, now }: Session, workbook: Workbook, stepsInAll: number): SaveOutcome {
+  const build = open.get(workbook.id);
+  if (build === undefined) throw new Error(`saved before it was opened: ${workbook.id}`);
+  return saveBuild(build, { workbook, stepsInAll, nowMs: now() });
+}
+
+function release({ open }: Session): void {
+  for (const build of open.values()) releaseBuild(build);
+  open.clear();
+}

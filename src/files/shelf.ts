@@ -1,0 +1,44 @@
+import type { Workbook } from '../workbook/workbook.js';
+import type { SaveOutcome } from './keep.js';
+
+/** A build in the list. */
+export type ShelfEntry = {
+  readonly id: string;
+  readonly name: string;
+  readonly recipe: string;
+  readonly example: boolean;
+  readonly stepsDone: number;
+  readonly stepsInAll: number;
+  readonly savedAtMs: number;
+  readonly timers: readonly { readonly name: string; readonly endsAtMs: number }[];
+  /** Why it can't be opened, where it can't. */
+  readonly trouble?: string;
+};
+
+export type Opened =
+  | {
+      readonly ok: true;
+      readonly workbook: Workbook;
+      /** To be told before going on: a damaged file, a folder that may only be read. */
+      readonly notice: string | undefined;
+    }
+  | { readonly ok: false; readonly why: OpenProblem; readonly words: string };
+
+/** `held`: open in another Notchbook; `takeOver` opens it all the same. */
+export type OpenProblem = 'held' | 'missing' | 'damaged' | 'newer' | 'refused';
+
+/** Where builds are kept. Nothing of it throws for what a disk or a person does. */
+export type Shelf = {
+  /** All builds, the one saved last at the front. */
+  readonly list: () => readonly ShelfEntry[];
+  /** Opens a build for this session. */
+  readonly load: (id: string) => Opened;
+  /** The same where another session has it: that one can't save from then on. */
+  readonly takeOver: (id: string) => Opened;
+  /** A new build's first save; refused where its id is taken. Until it worked, nothing is open. */
+  readonly create: (workbook: Workbook, stepsInAll: number) => SaveOutcome;
+  /** Saves a build that is open. Whatever went wrong, calling it again tries again. */
+  readonly save: (workbook: Workbook, stepsInAll: number) => SaveOutcome;
+  /** Closes all builds of this session, so that others may open them. */
+  readonly release: () => void;
+};

@@ -1,0 +1,63 @@
+import type { SaveOutcome } from '../../src/files/keep.js';
+import type { Opened, Shelf, ShelfEntry } from '../../src/files/shelf.js';
+import { progressOf } from '../../src/workbook/progress.js';
+import { endsAtMs } from '../../src/workbook/timers.js';
+import type { Workbook } from '../../src/workbook/workbook.js';
+
+type Stored = {
+  readonly workbook: Workbook;
+  readonly stepsInAll: number;
+  readonly savedAtMs: number;
+  readonly rev: number;
+};
+
+export type MemoryShelf = Shelf & {
+  /** What a save says while this is set: nothing is stored then. */
+  refuse: Extract<SaveOutcome, { ok: false }> | undefined;
+  /** What is stored under an id, as it would be found at the next start. */
+  readonly stored: (id: string) => Workbook | undefined;
+};
+
+/** A shelf without a disk, for everything that only needs builds to stay where they are put. */
+export function memoryShelf(now: () => number, workbooks: readonly Workbook[] = []): MemoryShelf {
+  const kept = new Map<string, Stored>();
+  const put = (workbook: Workbook, stepsInAll: number): SaveOutcome => {
+    if (shelf.refuse !== undefined) return shelf.refuse;
+    const rev = (kept.get(workbook.id)?.rev ?? 0) + 1;
+    kept.set(workbook.id, { workbook, stepsInAll, savedAtMs: now(), rev });
+    return { ok: true, rev, savedAtMs: now() };
+  };
+  const load = (id: string): Opened => {
+    const stored = kept.get(id);
+    if (stored === undefined) return { ok: false, why: 'missing', words: `no build ${id}` };
+    return { ok: true, workbook: stored.workbook, notice: undefined };
+  };
+  const shelf: MemoryShelf = {
+    refuse: undefined,
+    stored: id => kept.get(id)?.workbook,
+    list: () =>
+      [...kept.values()].map(entryOf).sort((one, other) => other.savedAtMs - one.savedAtMs),
+    load,
+    takeOver: load,
+    create: put,
+    save: put,
+    release: () => {},
+  };
+  for (const workbook of workbooks) put(workbook, 0);
+  return shelf;
+}
+
+function entryOf({ workbook, stepsInAll, savedAtMs }: Stored): ShelfEntry {
+  const { done, timers } = progressOf(workbook.events);
+  const { id, name, recipe, example } = workbook;
+  return {
+    id,
+    name,
+    recipe,
+    example,
+    stepsDone: Math.min(done.size, stepsInAll),
+    stepsInAll,
+    savedAtMs,
+    timers: timers.map(timer => ({ name: timer.name, endsAtMs: endsAtMs(timer) })),
+  };
+}
