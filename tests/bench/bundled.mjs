@@ -1,0 +1,26 @@
+import { mkdtempSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { build } from 'esbuild';
+
+export const ROOT = new URL('../..', import.meta.url).pathname;
+
+/** A TypeScript file of the project as a module that Node can load. */
+export async function bundled(path) {
+  const folder = mkdtempSync(join(tmpdir(), 'notchbook-bench-'));
+  const outfile = join(folder, 'part.mjs');
+  await build({
+    entryPoints: [join(ROOT, path)],
+    bundle: true,
+    platform: 'node',
+    format: 'esm',
+    target: 'node20',
+    outfile,
+    banner: {
+      js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",
+    },
+    logLevel: 'error',
+  });
+  return import(pathToFileURL(outfile).href);
+}
