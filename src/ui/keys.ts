@@ -67,6 +67,8 @@ function keyOf(sign: string): readonly Key[] {
 /** Sequences that are keys: arrows, home, end, page keys, delete, and the like. */
 const KEY_SEQUENCE = /^\x1b(?:\[(?:[\d;]*[A-HZ]|(?:[1-8]|1\d|2[0-46])(?:;\d)?~)|O[A-Za-z])$/;
 const SEQUENCE = /\x1b\[[0-?]*[ -/]*[@-~]|\x1bO[A-Za-z]|\x1b\][^\x07\x1b]*(?:\x07|\x1b\\)/;
+/** Longer sequences, and controls other than Ctrl-C, tab, enter, backspace, Ctrl-Z and escape. */
+const STRANGE = /^\x1b.|^[\x00-\x02\x04-\x07\x0b\x0c\x0e-\x19\x1c-\x1f]/s;
 const TOKENS = new RegExp(`${SEQUENCE.source}|\\r\\n|[\\s\\S]`, 'gu');
 
 /**
@@ -75,6 +77,6 @@ const TOKENS = new RegExp(`${SEQUENCE.source}|\\r\\n|[\\s\\S]`, 'gu');
  */
 export function singleReads(chunk: string): readonly string[] {
   return Array.from(chunk.matchAll(TOKENS), ([token]) => token)
-    .filter(token => token.length === 1 || !token.startsWith('\x1b') || KEY_SEQUENCE.test(token))
+    .filter(token => KEY_SEQUENCE.test(token) || !STRANGE.test(token))
     .map(token => (token === '\r\n' ? '\r' : token));
 }

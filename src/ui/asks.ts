@@ -1,0 +1,95 @@
+import { openBuild, recorded } from './build.js';
+import type { Screens } from './page.js';
+import { contextOf, type Program } from './program.js';
+import type { Ask, ScreenName } from './screen.js';
+import type { Loaded, Services } from './services.js';
+
+type Means = { readonly services: Services; readonly screens: Screens };
+
+/** Does what a screen asks for: disk first, then what is seen. */
+export function perform(program: Program, ask: Ask, means: Means): Program {
+  switch (ask.kind) {
+    case 'go':
+      return goTo(program, ask.to, means);
+    case 'leave':
+      return leave(program, means);
+    case 'begin-interview': {
+      const recipe = program.recipes.find(({ id }) => id === ask.recipe);
+      if (recipe === undefined)
+        return { ...program, notice: `There is no project "${ask.recipe}".` };
+      return goTo(
+        { ...program, interview: { recipe, answers: ask.answers ?? {} } },
+        'interview',
+        means,
+      );
+    }
+    case 'start-build':
+      return enter(program, means.services.create(ask), { first: 'plan', means });
+    case 'open-build':
+      return open(program, ask.id, means);
+    case 'open-example':
+      return enter(program, means.services.example(), { first: 'resume', means });
+    case 'record': {
+      if (program.build === undefined) throw new Error('a screen recorded without a build');
+      return saved({ ...program, build: recorded(program.build, ask.events) }, means.services);
+    }
+    case 'quit':
+      return quit(program, means.services);
+  }
+}
+
+/** Opens a screen afresh on top; one that is in the pile already is gone back to. */
+function goTo(program: Program, name: ScreenName, { screens }: Means): Program {
+  const before = program.pages.findIndex(page => page.name === name);
+  const pages = before < 0 ? program.pages : program.pages.slice(0, before);
+  const page = screens[name](contextOf({ ...program, pages }));
+  return { ...program, pages: [...pages, page] };
+}
+
+function leave(program: Program, { services }: Means): Program {
+  if (program.pages.length < 2) return program;
+  const pages = program.pages.slice(0, -1);
+  return pages.length > 1 ? { ...program, pages } : { ...program, pages, shelf: services.list() };
+}
+
+/** A build that another session has is taken over when it is asked for a second time. */
+function open(program: Program, id: string, means: Means): Program {
+  const { services } = means;
+  const loaded = program.held === id ? services.takeOver(id) : services.load(id);
+  if (loaded.ok || loaded.held !== true) return enter(program, loaded, { first: 'resume', means });
+  const notice = `${loaded.problem} Choose it again to take it over.`;
+  return { ...program, held: id, notice };
+}
+
+type Entry = { readonly first: ScreenName; readonly means: Means };
+
+function enter(program: Program, loaded: Loaded, { first, means }: Entry): Program {
+  const opened = openBuild(loaded);
+  if (!opened.ok) return { ...program, notice: opened.problem };
+  const { build, notice } = opened;
+  const saving = { kind: 'saved', atMs: lastSaved(program, build.workbook.id) } as const;
+  const bottom = program.pages.slice(0, 1);
+  return goTo({ ...program, build, saving, notice, held: undefined, pages: bottom }, first, means);
+}
+
+function lastSaved({ shelf, nowMs }: Program, id: string): number {
+  return shelf.find(line => line.id === id)?.savedAtMs ?? nowMs;
+}
+
+/** Writes the open build; what can't be written stays here and is told until it can. */
+export function saved(program: Program, services: Services): Program {
+  if (program.build === undefined) return program;
+  const result = services.save(program.build);
+  return result.ok
+    ? { ...program, saving: { kind: 'saved', atMs: program.nowMs } }
+    : { ...program, saving: { kind: 'not-saved', problem: result.problem } };
+}
+
+function quit(program: Program, services: Services): Program {
+  if (program.saving.kind === 'not-saved' && !program.leaving) {
+    const notice = 'The last steps are not on disk. Quit once more to leave without them.';
+    return { ...program, leaving: true, notice };
+  }
+  services.quit();
+  return program;
+}

@@ -1,0 +1,51 @@
+import { toAscii } from '../text/safe-text.js';
+import { textWidth } from '../text/width.js';
+import { cut, padEnd } from '../text/wrap.js';
+import { clockWords } from '../workbook/clock-words.js';
+import { timerWords } from '../workbook/timers.js';
+import { isRinging } from './alarms.js';
+import { alarms, type Program } from './program.js';
+import { marks } from './theme.js';
+
+/** The title at the left, the build's name at the right: a line as wide as the frame. */
+export function titleLine(title: string, name: string, width: number): string {
+  const room = Math.max(0, width - textWidth(title) - 2);
+  const right = cut(name, room);
+  return cut(padEnd(title, width - textWidth(right)) + right, width);
+}
+
+/** The line under the title, with the nearest timer and the state of saving set into it. */
+export function statusLine(program: Program, width: number): string {
+  const { rule } = marks(program.look.ascii);
+  const status = [timerStatus(program), savingStatus(program)].filter(text => text !== '');
+  const words = status.map(text => ` ${cut(text, 40)} ${rule.repeat(2)}`).join('');
+  const line = rule.repeat(Math.max(0, width - textWidth(words))) + words;
+  return cut(program.look.ascii ? toAscii(line) : line, width);
+}
+
+/** What the window is called while this shows. */
+export function windowTitle(program: Program): string {
+  const parts = [timerStatus(program), program.build?.workbook.name ?? '', 'Notchbook'];
+  return parts.filter(text => text !== '').join(' - ');
+}
+
+function timerStatus(program: Program): string {
+  const { nowMs } = program;
+  const rings = alarms(program).filter(alarm => isRinging(alarm, nowMs));
+  if (rings.length > 0) return 'TIME IS UP';
+  const [nearest, ...others] = alarms(program);
+  if (nearest === undefined) return '';
+  const more = others.length > 0 ? ` +${others.length}` : '';
+  return `${cut(nearest.timer.name, 24)}: ${timerWords(nearest.timer, nowMs)}${more}`;
+}
+
+function savingStatus({ saving, nowMs }: Program): string {
+  switch (saving.kind) {
+    case 'nothing-yet':
+      return '';
+    case 'saved':
+      return `saved ${clockWords(saving.atMs, nowMs)}`;
+    case 'not-saved':
+      return 'NOT SAVED';
+  }
+}

@@ -1,0 +1,38 @@
+import { createElement, type ReactNode } from 'react';
+import type { Ask, Context, Key, KeyHint, Screen, ScreenName, Widget } from './screen.js';
+
+/** A screen that is open, with its state inside: screens of different states stand in one pile. */
+export type Page = {
+  readonly name: ScreenName;
+  readonly title: (at: Context) => string;
+  readonly hints: (at: Context) => readonly KeyHint[];
+  readonly widget: (at: Context) => Widget | undefined;
+  readonly confirms: (at: Context) => boolean;
+  readonly press: (key: Key, at: Context) => { readonly page: Page; readonly asks: readonly Ask[] };
+  readonly view: (at: Context) => ReactNode;
+};
+
+/** A screen ready to be opened. */
+export type Opener = (at: Context) => Page;
+
+/** All the screens by name. */
+export type Screens = Readonly<Record<ScreenName, Opener>>;
+
+export function opener<State>(screen: Screen<State>): Opener {
+  return at => pageOf(screen, screen.open(at));
+}
+
+function pageOf<State>(screen: Screen<State>, state: State): Page {
+  return {
+    name: screen.name,
+    title: at => screen.title(state, at),
+    hints: at => screen.hints(state, at),
+    widget: at => screen.widget?.(state, at),
+    confirms: at => screen.confirms?.(state, at) ?? false,
+    press: (key, at) => {
+      const outcome = screen.press(state, key, at);
+      return { page: pageOf(screen, outcome.state), asks: outcome.asks };
+    },
+    view: at => createElement(screen.view, { state, at }),
+  };
+}

@@ -1,0 +1,87 @@
+import { Box, Text } from 'ink';
+import { wrap } from '../../../text/wrap.js';
+import type { Context, KeyHint, Screen } from '../../screen.js';
+import { Lines } from '../../widgets/lines.js';
+import { ListView } from '../../widgets/list-view.js';
+import { Menu } from '../../widgets/menu.js';
+import { buildLine, timerLines } from './build-line.js';
+import { buildRows, type HomeState, menuItems, ownBuilds, press } from './state.js';
+
+type ViewProps = { readonly state: HomeState; readonly at: Context };
+
+const WELCOME =
+  'Notchbook asks what you would like to build, works out every board, cut, notch and screw, and then ' +
+  'goes through the work with you, step by step, at your bench.';
+const FIRST_TIME = 'New here? The example shows all of it in a minute; nothing in it can go wrong.';
+
+function View({ state, at }: ViewProps) {
+  const width = at.size.columns;
+  if (state.level === 'builds') {
+    const rows = ownBuilds(at).map(line => buildLine(line, width - 2));
+    return (
+      <Box flexDirection="column" marginTop={1}>
+        <Heading text="All builds" />
+        <ListView rows={rows} state={state.list} width={width} height={buildRows(at)} />
+      </Box>
+    );
+  }
+  return (
+    <Box flexDirection="column" marginTop={1}>
+      {state.level === 'front' ? <Front at={at} /> : <Heading text="Which piece?" />}
+      <Menu key={state.level} items={menuItems(state.level, at)} width={width} />
+      <Lines lines={['', ...below(state.level, at)]} />
+    </Box>
+  );
+}
+
+function Front({ at }: { readonly at: Context }) {
+  if (ownBuilds(at).length > 0) return <Heading text="Go on with" />;
+  const width = Math.min(76, at.size.columns);
+  return <Lines lines={[...wrap(WELCOME, width), '', ...wrap(FIRST_TIME, width), '']} />;
+}
+
+function Heading({ text }: { readonly text: string }) {
+  return (
+    <Box marginBottom={1} flexShrink={0}>
+      <Text bold>{text}</Text>
+    </Box>
+  );
+}
+
+/** Under the menu: timers that wait, or what each piece is. */
+function below(level: 'front' | 'recipes', at: Context): readonly string[] {
+  const width = Math.min(76, at.size.columns);
+  if (level === 'front') return timerLines(at.shelf, at.nowMs);
+  return at.recipes.flatMap(({ about }, i) => wrap(`${i + 1}  ${about}`, width));
+}
+
+function hints(state: HomeState): readonly KeyHint[] {
+  const choose = [
+    { key: 'up/down', does: 'move' },
+    { key: 'enter', does: 'choose' },
+  ];
+  const ends = [
+    { key: '?', does: 'keys' },
+    { key: 'q', does: 'quit' },
+  ];
+  const back = { key: 'esc', does: 'back' };
+  switch (state.level) {
+    case 'front':
+      return [{ key: '1-9', does: 'choose' }, ...choose, ...ends];
+    case 'recipes':
+      return [{ key: '1-9', does: 'choose' }, ...choose, back, ...ends];
+    case 'builds':
+      return [...choose, { key: 'page up/down', does: 'further' }, back, ...ends];
+  }
+}
+
+/** Where one comes in: builds under way, a new piece, the example. */
+export const homeScreen: Screen<HomeState> = {
+  name: 'home',
+  title: () => 'Notchbook',
+  open: () => ({ level: 'front' }),
+  press,
+  view: View,
+  hints,
+  widget: ({ level }) => (level === 'builds' ? undefined : 'menu'),
+};

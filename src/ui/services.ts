@@ -1,0 +1,48 @@
+import type { Recipe } from '../recipe/recipe.js';
+import type { Answers } from '../recipe/values.js';
+import type { Workbook } from '../workbook/workbook.js';
+import type { Build, ShelfLine } from './screen.js';
+
+/** A workbook from the shelf with the recipe it keeps, or why it can't be had, as a sentence. */
+export type Loaded =
+  | {
+      readonly ok: true;
+      readonly workbook: Workbook;
+      readonly recipe: Recipe;
+      /** To be told before going on. */
+      readonly notice?: string | undefined;
+    }
+  | {
+      readonly ok: false;
+      readonly problem: string;
+      /** Open in another Notchbook, from which it can be taken over. */
+      readonly held?: boolean;
+    };
+
+/** Whether a workbook is on disk, read back and whole; else why not, short: `the disk is full`. */
+export type SaveResult = { readonly ok: true } | { readonly ok: false; readonly problem: string };
+
+export type NewBuild = {
+  readonly recipe: string;
+  readonly name: string;
+  readonly answers: Answers;
+};
+
+/** What the screens can't do themselves: the clock, the disk, the terminal. */
+export type Services = {
+  /** The wall clock. */
+  readonly now: () => number;
+  /** A clock that nobody can set, to notice when the wall clock was. */
+  readonly steadyMs: () => number;
+  readonly list: () => readonly ShelfLine[];
+  readonly load: (id: string) => Loaded;
+  readonly takeOver: (id: string) => Loaded;
+  readonly example: () => Loaded;
+  readonly create: (build: NewBuild) => Loaded;
+  readonly save: (build: Build) => SaveResult;
+  readonly bell: () => void;
+  /** What the window is called. */
+  readonly title: (text: string) => void;
+  readonly suspend: () => void;
+  readonly quit: () => void;
+};

@@ -1,0 +1,167 @@
+import type { Display } from '../measure/quantities.js';
+import type { Recipe } from '../recipe/recipe.js';
+import { type Clocks, clockChanged } from '../workbook/clock-changed.js';
+import { isBellDue, isRinging } from './alarms.js';
+import { perform, saved } from './asks.js';
+import type { Page, Screens } from './page.js';
+import { alarms, contextOf, isTooSmall, type Program } from './program.js';
+import type { Ask, Key, Size } from './screen.js';
+import type { Services } from './services.js';
+import type { Look } from './theme.js';
+
+export type Start = {
+  readonly services: Services;
+  readonly screens: Screens;
+  readonly recipes: readonly Recipe[];
+  readonly display: Display;
+  readonly look: Look;
+  readonly size: Size;
+  /** What is asked for before the first key: an interview or a build named on the command line. */
+  readonly asks: readonly Ask[];
+};
+
+/** A second enter within this is a glove that bounced. */
+const BOUNCE_MS = 250;
+const NEVER = Number.NEGATIVE_INFINITY;
+
+/**
+ * The one place where the state of the program is kept. Keys and ticks come in one after the other,
+ * each sees what the one before left, and nothing is shown that was to be saved and was not tried.
+ */
+export class Session {
+  readonly #start: Start;
+  #program: Program;
+  #clocks: Clocks;
+  readonly #listeners = new Set<() => void>();
+
+  constructor(start: Start) {
+    this.#start = start;
+    const { services, screens } = start;
+    this.#clocks = { wallMs: services.now(), steadyMs: services.steadyMs() };
+    const empty = emptyProgram(start);
+    const open = { ...empty, pages: [screens.home(contextOf(empty))] };
+    this.#program = start.asks.reduce<Program>(
+      (program, ask) => perform(program, ask, start),
+      open,
+    );
+  }
+
+  readonly subscribe = (listener: () => void): (() => void) => {
+    this.#listeners.add(listener);
+    return () => this.#listeners.delete(listener);
+  };
+
+  readonly snapshot = (): Program => this.#program;
+
+  readonly press = (key: Key): void => {
+    if (isTooSmall(this.#program.size)) return;
+    const now = this.#atThisMoment({ ...this.#program, notice: undefined });
+    this.#show(this.#pressed(this.#retried({ ...now, lastKeyMs: now.nowMs }), key));
+  };
+
+  readonly tick = (): void => {
+    const { nowMs: beforeMs, lastKeyMs } = this.#program;
+    const program = this.#atThisMoment(this.#program);
+    const { nowMs } = program;
+    if (isBellDue(alarms(program), { beforeMs, nowMs, lastKeyMs })) this.#start.services.bell();
+    this.#show(program);
+  };
+
+  readonly resize = (size: Size): void => {
+    this.#show({ ...this.#program, size, paints: this.#program.paints + 1 });
+  };
+
+  /** Paints everything afresh, at this moment: after a stop nobody knows what is on the screen. */
+  readonly repaint = (): void => {
+    const program = this.#atThisMoment(this.#program);
+    this.#show({ ...program, paints: program.paints + 1 });
+  };
+
+  /** Says what the window is called. */
+  readonly call = (title: string): void => this.#start.services.title(title);
+
+  readonly suspend = (): void => this.#start.services.suspend();
+
+  #show(program: Program): void {
+    this.#program = program;
+    for (const listener of this.#listeners) listener();
+  }
+
+  #retried(program: Program): Program {
+    return program.saving.kind === 'not-saved' ? saved(program, this.#start.services) : program;
+  }
+
+  #pressed(program: Program, key: Key): Program {
+    if (key.name === 'tab' && hasRinging(program)) return this.#hushed(program);
+    const page = topPage(program);
+    const at = contextOf(program);
+    if (key.name === 'enter' && page.confirms(at) && isBounce(program)) return program;
+    const { page: after, asks } = page.press(key, at);
+    const lastEnterMs = key.name === 'enter' ? program.nowMs : program.lastEnterMs;
+    const pressed = { ...program, lastEnterMs, pages: [...program.pages.slice(0, -1), after] };
+    const done = asks.reduce<Program>((now, ask) => perform(now, ask, this.#start), pressed);
+    return { ...done, leaving: asks.some(({ kind }) => kind === 'quit') };
+  }
+
+  /** Says "heard" to every timer that has ended. */
+  #hushed(program: Program): Program {
+    const { nowMs } = program;
+    const ended = alarms(program).filter(alarm => isRinging(alarm, nowMs));
+    const own = ended.filter(({ elsewhere }) => elsewhere === undefined);
+    const heard = new Set([...program.heard, ...ended.map(({ id }) => id)]);
+    const events = own.map(
+      ({ id }) => ({ kind: 'timer-silenced', atMs: nowMs, timer: id }) as const,
+    );
+    if (events.length === 0) return { ...program, heard };
+    return perform({ ...program, heard }, { kind: 'record', events }, this.#start);
+  }
+
+  /** The program now; says so where the wall clock was set and a wait may be wrong. */
+  #atThisMoment(program: Program): Program {
+    const { services } = this.#start;
+    const clocks = { wallMs: services.now(), steadyMs: services.steadyMs() };
+    const change = clockChanged(this.#clocks, clocks);
+    this.#clocks = clocks;
+    const now = { ...program, nowMs: clocks.wallMs };
+    if (change === 'no' || change === 'slept') return now;
+    const notice = `The clock of this computer was ${change}: check glue and sealer against a watch.`;
+    return { ...now, notice };
+  }
+}
+
+/** The screen that is seen. */
+export function topPage({ pages }: Program): Page {
+  const page = pages.at(-1);
+  if (page === undefined) throw new Error('no screen is open');
+  return page;
+}
+
+function hasRinging(program: Program): boolean {
+  return alarms(program).some(alarm => isRinging(alarm, program.nowMs));
+}
+
+function isBounce({ nowMs, lastEnterMs }: Program): boolean {
+  return nowMs - lastEnterMs < BOUNCE_MS;
+}
+
+function emptyProgram({ services, recipes, display, look, size }: Start): Program {
+  return {
+    pages: [],
+    size,
+    look,
+    display,
+    recipes,
+    shelf: services.list(),
+    build: undefined,
+    interview: undefined,
+    saving: { kind: 'nothing-yet' },
+    notice: undefined,
+    nowMs: services.now(),
+    lastKeyMs: NEVER,
+    lastEnterMs: NEVER,
+    heard: new Set(),
+    held: undefined,
+    leaving: false,
+    paints: 0,
+  };
+}
