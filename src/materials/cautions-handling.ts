@@ -54,6 +54,7 @@ export const HANDLING_CAUTIONS = {
       'Two people for anything over 35 lb (16 kg), over 8 ft, or awkward.',
       'Close to the body, knees bent, no twist; agree who says "down".',
       'Wet pots and planters are heavier than they look: empty or slide them.',
+      'Whoever a doctor has told not to lift does not lift.',
     ],
     source: seen('niosh-lifting', '51 lb at the very best; 0.7 of it is used'),
   },

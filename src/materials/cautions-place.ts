@@ -36,6 +36,7 @@ export const PLACE_CAUTIONS = {
       'Try it before anybody trusts it: a grown person sits slowly on each end, then on the front edge.',
       'Stand it on level, firm ground. Fix it down where children climb or wind reaches.',
       'A piece that rocks or leans is not used until it has been put right.',
+      'A piece for the public has local rules to meet.',
     ],
     source: practice('trying a bench'),
   },

@@ -1,5 +1,7 @@
 import { CAUTIONS } from './cautions.js';
 import { TWO_PERSON_SOURCE } from './cautions-handling.js';
+import { GLUES } from './glue.js';
+import { GLUE_NEED_SOURCE } from './glue-need.js';
 import { DECK_DEAD_LOAD, DECK_LIVE_LOAD, FILLS, PERSON } from './loads.js';
 import { ABOVE_DEW_POINT, DAMPEST_AIR_PERCENT, SEALERS, WETTEST_TO_SEAL } from './sealer.js';
 import { SEALER_NEED_SOURCE } from './sealer-need.js';
@@ -7,8 +9,9 @@ import { SEATING } from './seating.js';
 import { FIRST_TIME, TASK_TIMES } from './task-times.js';
 import { TOOLS } from './tools.js';
 
-/** Tables about finish, use, tools and time, by the heading they have on the sources page. */
+/** Tables about glue, finish, use, tools and time, by the heading they have on the sources page. */
 export const FINISHING_TABLES: Readonly<Record<string, unknown>> = {
+  glue: [GLUES, GLUE_NEED_SOURCE],
   sealer: [SEALERS, SEALER_NEED_SOURCE],
   'weather for finishing': [ABOVE_DEW_POINT, DAMPEST_AIR_PERCENT, WETTEST_TO_SEAL],
   seats: SEATING,

@@ -1,7 +1,7 @@
 import type { Celsius, Minutes } from '../measure/quantities.js';
 import { fahrenheit } from '../measure/temperature.js';
 import { type Sourced, sourced } from './sourced.js';
-import { practice, recalled, seen } from './sources.js';
+import { practice, recalled, seen, workedOut } from './sources.js';
 
 export type GlueId = 'pva-type-1' | 'pva-type-2' | 'polyurethane' | 'epoxy-slow' | 'resorcinol';
 
@@ -134,9 +134,15 @@ export const GLUES: readonly Glue[] = [
     fullCureHours: sourced(168, recalled('resorcinol-sheets', 'about a week')),
     lowest: sourced(fahrenheit(70), seen('resorcinol-bulletin', 'glue, wood and air 70 F')),
     highest: sourced(fahrenheit(90), seen('resorcinol-bulletin', 'Table 3: 1 min open at 90 F')),
-    spread: sourced(293, seen('resorcinol-bulletin', 'Table 2, middle of 50 to 70 lb/1000 ft2')),
+    spread: sourced(
+      293,
+      workedOut('resorcinol-bulletin', 'Table 2, middle of 50 to 70 lb/1000 ft2'),
+    ),
     density: sourced(1.15, recalled('resorcinol-sheets', 'mixed density')),
-    wettestWoodPercent: sourced(14, seen('resorcinol-bulletin', 'phenol-resorcinol 12 to 14 %')),
+    wettestWoodPercent: sourced(
+      14,
+      seen('resorcinol-sheets', 'phenol-resorcinol, wood at 12 to 14 %'),
+    ),
     notes: [
       'It leaves a dark red line.',
       'Wear gloves and give it air: resorcinol and formaldehyde.',

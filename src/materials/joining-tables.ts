@@ -1,7 +1,5 @@
 import { BRAD_DIAMETER, BRAD_LENGTHS, BRAD_SOURCE, BRADS_HOLD } from './brads.js';
 import { GAUGES } from './gauges.js';
-import { GLUES } from './glue.js';
-import { GLUE_NEED_SOURCE } from './glue-need.js';
 import { METRIC_SOURCE } from './metric-screw.js';
 import { BITE_SOURCES } from './screw-bite.js';
 import { HOLE_SOURCES, screwHoles } from './screw-holes.js';
@@ -10,7 +8,7 @@ import { METAL_SOURCES, SCREW_METALS } from './screw-metal.js';
 import { screwDistances } from './screw-spacing.js';
 import { SPECIES } from './species.js';
 
-/** Tables about screws, brads and glue, by the heading they have on the sources page. */
+/** Tables about screws and brads, by the heading they have on the sources page. */
 export const JOINING_TABLES: Readonly<Record<string, unknown>> = {
   'screw sizes': GAUGES,
   'screw lengths': [LENGTH_STEPS_SOURCE, BITE_SOURCES, METRIC_SOURCE],
@@ -21,5 +19,4 @@ export const JOINING_TABLES: Readonly<Record<string, unknown>> = {
   'room round screws': [screwDistances(10, true), screwDistances(10, false)],
   'screw metals': [SCREW_METALS, METAL_SOURCES],
   brads: [BRAD_DIAMETER, BRAD_LENGTHS, BRAD_SOURCE, BRADS_HOLD],
-  glue: [GLUES, GLUE_NEED_SOURCE],
 };

@@ -4,7 +4,7 @@ import type { ScrewChoice } from './choose-screw.js';
 import { shank } from './gauges.js';
 import { LEAST_COVER } from './screw-bite.js';
 import { type Sourced, sourced } from './sourced.js';
-import { practice, recalled } from './sources.js';
+import { practice } from './sources.js';
 
 /** A metric countersunk wood screw by outer thread diameter. Makers differ by a few tenths. */
 type MetricSize = {
@@ -26,10 +26,7 @@ const LENGTHS: readonly Mm[] = [
   16, 20, 25, 30, 35, 40, 45, 50, 60, 70, 80, 90, 100, 120, 140, 160, 180, 200,
 ];
 
-export const METRIC_SOURCE = recalled(
-  'en14592',
-  'usual lengths and pilots for screws by outer diameter',
-);
+export const METRIC_SOURCE = practice('usual lengths and pilots of metric wood screws');
 
 const CLEARANCE_ROOM: Mm = 0.5;
 /** A metric length this close to the inch one is taken as the same screw. */

@@ -1,6 +1,6 @@
 import type { Source } from '../measure/figure.js';
 import type { Section } from './section.js';
-import { recalled, seen } from './sources.js';
+import { practice, recalled, seen } from './sources.js';
 
 type Group = {
   readonly sold: string;
@@ -14,7 +14,19 @@ const GROUPS: readonly Group[] = [
   {
     sold: 'planed, Dutch sizes',
     source: seen('vademecum', 'planed sections, 33 and 45 mm thick'),
-    sizes: ['33x69', '33x95', '33x120', '33x145', '45x69', '45x95', '45x120', '45x145', '45x195'],
+    sizes: [
+      '33x69',
+      '33x95',
+      '33x120',
+      '33x145',
+      '45x69',
+      '45x95',
+      '45x120',
+      '45x145',
+      '45x170',
+      '45x195',
+      '45x220',
+    ],
   },
   {
     sold: 'planed, Canadian lumber sizes (CLS)',
@@ -23,12 +35,12 @@ const GROUPS: readonly Group[] = [
   },
   {
     sold: 'regularized carcassing timber',
-    source: recalled('en336', 'regularized C16 and C24 sizes as merchants stock them'),
-    sizes: ['45x70', '45x170', '45x220'],
+    source: practice('regularized C16 and C24 sizes as merchants stock them'),
+    sizes: ['45x70'],
   },
   {
     sold: 'planed, Nordic sizes',
-    source: recalled('en1313-1', 'planed sizes as Nordic merchants stock them'),
+    source: practice('planed sizes as Nordic merchants stock them'),
     sizes: [
       '21x45',
       '21x70',
@@ -47,7 +59,7 @@ const GROUPS: readonly Group[] = [
   },
   {
     sold: 'planed deck board',
-    source: recalled('en1313-1', 'deck boards as merchants stock them'),
+    source: practice('deck boards as merchants stock them'),
     sizes: ['27x144', '28x120', '28x145', '32x125', '34x145'],
   },
 ];

@@ -11,10 +11,6 @@ export const JOINING_PUBLICATIONS = {
     name: 'NDS Supplement 2018',
     citation: 'ANSI/AWC NDS Supplement, Design Values for Wood Construction (2018).',
   },
-  en14592: {
-    name: 'EN 14592',
-    citation: 'EN 14592, Timber structures: dowel-type fasteners, requirements.',
-  },
   'asme-b18-6-1': { name: 'ASME B18.6.1', citation: 'ASME B18.6.1, Wood Screws (Inch Series).' },
   'boring-chart': {
     name: 'boat-owner wood-screw chart (L-36)',

@@ -12,10 +12,6 @@ export const WOOD_PUBLICATIONS = {
     citation:
       'EN 336, Structural timber: sizes and permitted deviations, with the United Kingdom national annex.',
   },
-  'en1313-1': {
-    name: 'EN 1313-1',
-    citation: 'EN 1313-1, Round and sawn timber: permitted deviations and preferred sizes, part 1.',
-  },
   vademecum: {
     name: 'Vademecum, timber chapter',
     citation:

@@ -44,10 +44,6 @@ export const WORK_PUBLICATIONS = {
     citation: 'OSHA, Hand and Power Tools.',
   },
   'osha-dust': { name: 'OSHA on wood dust', citation: 'OSHA, wood dust, evaluating exposure.' },
-  'niosh-pocket': {
-    name: 'NIOSH Pocket Guide, wood dust',
-    citation: 'NIOSH Pocket Guide to Chemical Hazards, wood dust.',
-  },
   'noise-survey': {
     name: 'magazine shop noise survey',
     citation: 'Woodwork magazine shop noise survey (2004) with the NIOSH rule.',

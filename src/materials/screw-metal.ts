@@ -46,7 +46,7 @@ export const SCREW_METALS: readonly ScrewMetal[] = [
     id: 'plain-zinc',
     name: 'plain zinc-plated steel',
     goodFor: 'indoors only',
-    source: seen('wood-handbook', 'chapter 16: electroplated zinc is short-lived'),
+    source: seen('fpl-stain', 'mechanical and electroplated zinc are shorter-lived'),
   },
 ];
 

@@ -160,7 +160,7 @@ export const SOFTWOODS: readonly Species[] = [
     changeTangential: sourced(0.00265, seen('nwfa', 'southern pine group, tangential')),
     changeRadial: sourced(0.00176, recalled('wood-handbook', 'Table 13-5, longleaf pine')),
     durability: sourced(
-      'Untreated it rots within a few years; the treatment carries it. The tag must say ground contact where soil touches.',
+      'Most of the group resists decay slightly at best: the treatment carries it. The tag must say ground contact where soil touches.',
       DECAY,
     ),
     tannin: 'none',

@@ -198,7 +198,8 @@ export function toolNamed(id: string): Tool | undefined {
 }
 
 /**
- * The cautions of some tools, each once, in the order in which the tools are first picked up.
+ * The cautions of some tools, each once, in the order in which the tools are first picked up. An id
+ * that names no tool brings none.
  * @example cautionsFor(['drill-driver', 'sander']) // ['drill', 'sander', 'dust', 'noise']
  */
 export function cautionsFor(toolIds: readonly string[]): readonly CautionId[] {
