@@ -27,6 +27,16 @@ export const CUTTING_CAUTIONS = {
     ],
     source: recalled('osha-hand-tools', 'portable circular saws'),
   },
+  'table-saw': {
+    title: 'Table saw',
+    lines: [
+      'Guard and riving knife on; blade just above the board; unplug before you touch either.',
+      'Stand to the side of the blade line: a pinched board comes back at you.',
+      'Against the fence or the miter gauge, never freehand and never both; a push stick within 6 in of the blade.',
+      'The saw manual comes first.',
+    ],
+    source: recalled('osha-hand-tools', 'table saws, and common practice'),
+  },
   jigsaw: {
     title: 'Jigsaw',
     lines: [

@@ -51,7 +51,7 @@ const POWERED: readonly Tool[] = [
     name: 'table saw',
     use: 'ripping boards to width',
     plainly: 'A round saw that stands up through a table; the board is pushed past it.',
-    cautions: ['circular-saw', ...POWER_SAW],
+    cautions: ['table-saw', ...POWER_SAW],
     noise: survey(85, 'table saw, 10 in, at 3 ft'),
     who: 'lead',
   },
