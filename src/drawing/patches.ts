@@ -1,19 +1,28 @@
 import type { Seen } from './seen.js';
 import type { Patch } from './strokes.js';
 
-type Open = { readonly fromI: number; readonly toI: number; readonly fromJ: number };
+type Open = {
+  readonly part: number;
+  readonly fromI: number;
+  readonly toI: number;
+  readonly fromJ: number;
+};
 
 /**
  * What can be seen of the bright parts, as rectangles that do not overlap. A face that something
  * stands before comes as several rectangles, row by row.
  */
-export function brightPatches(seen: Seen, bright: ReadonlySet<number>): readonly Patch[] {
+export function brightPatches(
+  seen: Seen,
+  bright: ReadonlySet<number>,
+  idOf: (part: number) => string,
+): readonly Patch[] {
   const patches: Patch[] = [];
   let open = new Map<string, Open>();
   for (let j = 0; j < seen.vs.length; j += 1) {
     const row = brightRuns(seen, bright, j);
     for (const [key, run] of open) {
-      if (!row.has(key)) patches.push(patchOf(seen, run, j));
+      if (!row.has(key)) patches.push(patchOf(seen, run, { toJ: j, part: idOf(run.part) }));
     }
     open = new Map([...row].map(([key, run]) => [key, open.get(key) ?? run]));
   }
@@ -29,16 +38,17 @@ function brightRuns(seen: Seen, bright: ReadonlySet<number>, j: number): Map<str
     const depth = seen.depthAt(i, j);
     if (seen.partAt(i + 1, j) === part && seen.depthAt(i + 1, j) === depth) continue;
     if (bright.has(part))
-      found.set(`${part} ${depth} ${fromI} ${i}`, { fromI, toI: i + 1, fromJ: j });
+      found.set(`${part} ${depth} ${fromI} ${i}`, { part, fromI, toI: i + 1, fromJ: j });
     fromI = i + 1;
   }
   return found;
 }
 
-function patchOf(seen: Seen, run: Open, toJ: number): Patch {
+function patchOf(seen: Seen, run: Open, { toJ, part }: { toJ: number; part: string }): Patch {
   const u = seen.us[run.fromI] ?? 0;
   const v = seen.vs[run.fromJ] ?? 0;
   return {
+    part,
     u,
     v,
     width: (seen.us[run.toI] ?? u) - u,

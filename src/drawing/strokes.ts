@@ -18,8 +18,13 @@ export type Stroke = {
   readonly weight: Weight;
 };
 
-/** A filled face, so that what is being added stands out without color. */
+/**
+ * A filled face, so that what is being added stands out without color. What stands before a face
+ * parts it into several rectangles.
+ */
 export type Patch = {
+  /** Id of the part that it belongs to. */
+  readonly part: string;
   readonly u: Mm;
   readonly v: Mm;
   readonly width: Mm;

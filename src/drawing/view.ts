@@ -59,7 +59,7 @@ export function drawView(input: ViewInput): Drawing {
     width: paper.u.to,
     height: paper.v.to,
     strokes: [...edgeStrokes(seen, bright), ...behind.flatMap(one => outline(one.box))],
-    patches: brightPatches(seen, bright),
+    patches: brightPatches(seen, bright, number => shown[number]?.id ?? ''),
     dimensions:
       input.dimensions === 'overall'
         ? overallDimensions(paper, input.display)

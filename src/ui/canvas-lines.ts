@@ -41,18 +41,19 @@ export function drawingLines(drawing: Drawing): DrawingLines {
   const level = strokes
     .filter(one => one.fromV === one.toV)
     .map(one => ({ at: one.fromV, from: one.fromU, to: one.toU }));
+  const largest = largestPatches(drawing.patches);
   return {
     u: {
       at: us.values,
       facing: facing(upright, vs.values.length),
       joined: joined(level, upright),
-      filled: patchWidths(drawing.patches, us.indexOf),
+      filled: patchWidths(largest, us.indexOf),
     },
     v: {
       at: vs.values,
       facing: facing(level, us.values.length),
       joined: joined(upright, level),
-      filled: patchHeights(drawing.patches, vs.indexOf),
+      filled: patchHeights(largest, vs.indexOf),
     },
     column: us.indexOf,
     row: vs.indexOf,
@@ -92,6 +93,18 @@ function joined(strokes: readonly Crossing[], crossing: readonly Crossing[]): Ap
     }
   }
   return [...pairs.values()];
+}
+
+/** The largest rectangle of each bright board: there it has to be filled, elsewhere it may be. */
+function largestPatches(patches: readonly Patch[]): readonly Patch[] {
+  const largest = new Map<string, Patch>();
+  for (const patch of patches) {
+    const before = largest.get(patch.part);
+    if (before === undefined || before.width * before.height < patch.width * patch.height) {
+      largest.set(patch.part, patch);
+    }
+  }
+  return [...largest.values()];
 }
 
 function patchWidths(patches: readonly Patch[], numberOf: ReadonlyMap<Mm, number>): Apart[] {

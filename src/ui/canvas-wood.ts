@@ -54,21 +54,51 @@ export function fillPatches(
   { setting, ascii }: { setting: Setting; ascii: boolean },
 ): void {
   const sign = ascii ? FILL.ascii : FILL.unicode;
-  for (const patch of patches) {
-    const fromColumn = setting.columnOf(patch.u);
-    const toColumn = setting.columnOf(patch.u + patch.width);
-    const toRow = setting.rowOf(patch.v);
-    const fromRow = setting.rowOf(patch.v + patch.height);
-    for (let row = fromRow; row <= toRow; row += 1) {
-      for (let column = fromColumn; column <= toColumn; column += 1) {
-        const inside = isInside(column, fromColumn, toColumn) && isInside(row, fromRow, toRow);
-        if (inside || isFree(sheet, column, row)) setSign(sheet, { column, row }, sign);
+  const blocks = patches.map(patch => blockOf(patch, setting));
+  const withInside = new Set(blocks.filter(hasInside).map(block => block.part));
+  for (const block of blocks) {
+    const isBar = !withInside.has(block.part);
+    for (let row = block.fromRow; row <= block.toRow; row += 1) {
+      for (let column = block.fromColumn; column <= block.toColumn; column += 1) {
+        const isSet = isBar && isInside(column, row, block);
+        if (isSet || isFree(sheet, column, row)) setSign(sheet, { column, row }, sign);
       }
     }
   }
 }
 
-function isInside(cell: number, from: number, to: number): boolean {
+/** A patch in cells, its lines included. */
+type Block = {
+  readonly part: string;
+  readonly fromColumn: number;
+  readonly toColumn: number;
+  readonly fromRow: number;
+  readonly toRow: number;
+};
+
+function blockOf(patch: Patch, { columnOf, rowOf }: Setting): Block {
+  return {
+    part: patch.part,
+    fromColumn: columnOf(patch.u),
+    toColumn: columnOf(patch.u + patch.width),
+    fromRow: rowOf(patch.v + patch.height),
+    toRow: rowOf(patch.v),
+  };
+}
+
+function hasInside({ fromColumn, toColumn, fromRow, toRow }: Block): boolean {
+  return toColumn - fromColumn >= 2 && toRow - fromRow >= 2;
+}
+
+function isInside(column: number, row: number, block: Block): boolean {
+  return (
+    isBetween(column, block.fromColumn, block.toColumn) &&
+    isBetween(row, block.fromRow, block.toRow)
+  );
+}
+
+/** Between two lines, or on the first of them where there is nothing between. */
+function isBetween(cell: number, from: number, to: number): boolean {
   return to - from < 2 ? cell === from : cell > from && cell < to;
 }
 

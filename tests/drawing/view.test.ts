@@ -112,6 +112,15 @@ describe('a view of boards', () => {
     expect(told(draw(pieceOf(flush)).strokes)).toContain('100,0 100,50 plain');
   });
 
+  test('takes edges a millionth of a millimeter apart for one', () => {
+    const flush: readonly BoardInTest[] = [
+      { id: 'a', from: [0, 0, 0], to: [100, 20, 50] },
+      { id: 'b', from: [100 + 1e-9, 1e-9, 0], to: [200, 20, 50 + 1e-9] },
+    ];
+    const strokes = draw(pieceOf(flush)).strokes;
+    expect(strokes.length).toBe(5);
+  });
+
   test('leaves out boards that are neither standing nor being added', () => {
     const drawing = draw(pieceOf(GOAL), { standing: ['post/1'] });
     expect([drawing.width, drawing.height]).toEqual([90, 390]);
@@ -119,7 +128,9 @@ describe('a view of boards', () => {
 
   test('fills what is seen of a board being added, and draws its edges bright', () => {
     const drawing = draw(pieceOf(GOAL), { bright: ['post/1'] });
-    expect(drawing.patches).toEqual([{ u: 0, v: 0, width: 90, height: 300, weight: 'bright' }]);
+    expect(drawing.patches).toEqual([
+      { part: 'post/1', u: 0, v: 0, width: 90, height: 300, weight: 'bright' },
+    ]);
     // The lower edge of the rail is nearer and belongs to the rail.
     expect(told(drawing.strokes.filter(one => one.weight === 'bright'))).toEqual([
       '0,0 0,300 bright',

@@ -15,7 +15,7 @@ type Page = {
   readonly view: View;
   readonly columns: number;
   readonly rows: number;
-  readonly ascii?: true;
+  readonly ascii?: boolean;
   /** Boards being added, and those that stand there, by the beginnings of their ids. */
   readonly adds?: readonly string[];
   readonly stand?: readonly string[];

@@ -161,7 +161,7 @@ describe('lines in cells', () => {
 
 describe('what is being added', () => {
   const bright = strokesOf(frame(20, 10), 'bright');
-  const patches = [{ u: 0, v: 0, width: 20, height: 10, weight: 'bright' as const }];
+  const patches = [{ part: 'rail', u: 0, v: 0, width: 20, height: 10, weight: 'bright' as const }];
 
   test('is filled, and emphasized from its first cell to its last', () => {
     const picture = setInCells(drawingOf(bright, { patches }), { columns: 21, rows: 4 }, UNICODE);
@@ -185,7 +185,7 @@ describe('what is being added', () => {
   });
 
   test('gets an inside to be filled even where it is thin', () => {
-    const thin = [{ u: 600, v: 0, width: 4, height: 300, weight: 'bright' as const }];
+    const thin = [{ part: 'slat', u: 600, v: 0, width: 4, height: 300, weight: 'bright' as const }];
     const strokes = [
       ...strokesOf(frame(1200, 300)),
       ...strokesOf(
