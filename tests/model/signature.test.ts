@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { inches } from '../../src/measure/inch.js';
 import { inBoardFrame } from '../../src/model/frame-of-board.js';
-import { notchCut } from '../../src/model/notch-cut.js';
 import type { Axis, Box, Part } from '../../src/model/part.js';
 import { mirrorSignature, signature } from '../../src/model/signature.js';
 import { mirror, quarterTurn, turnAxis } from '../../src/model/turn.js';
@@ -112,31 +111,6 @@ test('notches of sixteenths do not depend on which end they are measured from', 
       expect(signature(far)).toBe(signature(near));
     }),
   );
-});
-
-test('the notch of a rail over a post is 3-1/2 in long and 1-3/4 in deep from the end in', () => {
-  const inch = (min: number[], max: number[]) => corners(min.map(inches), max.map(inches));
-  const rail = part('rail', inch([0, 0, 0], [18, 1.5, 3.5]), {
-    notches: [inch([0, 0, 1.75], [3.5, 1.5, 3.5]), inch([14.5, 0, 1.75], [18, 1.5, 3.5])],
-  });
-  for (const notch of rail.notches) {
-    const cut = notchCut(rail, notch);
-    expect(cut.fromEnd).toBeCloseTo(0, 9);
-    expect(cut.along).toBeCloseTo(inches(3.5), 9);
-    expect(cut.depth).toBeCloseTo(inches(1.75), 9);
-    expect(cut.left).toBeCloseTo(inches(1.75), 9);
-    expect(cut.into).toBe('edge');
-  }
-});
-
-test.each([
-  ['face', corners([40, 0, 0], [60, 1, 4]), { fromEnd: 40, along: 20, depth: 1, left: 1 }],
-  ['edge', corners([70, 0, 3], [75, 2, 4]), { fromEnd: 25, along: 5, depth: 1, left: 3 }],
-  ['corner', corners([0, 0, 2], [4, 1, 4]), { fromEnd: 0, along: 4, depth: 2, left: 2 }],
-] as const)('a notch into the %s is measured from the nearer end', (into, box, expected) => {
-  const notched = board([box]);
-  const [notch] = notched.notches;
-  expect(notch && notchCut(notched, notch)).toEqual({ into, ...expected });
 });
 
 test('in the frame of a board lengths run from one end, widths from an edge', () => {

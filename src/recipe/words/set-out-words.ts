@@ -58,7 +58,7 @@ export const SET_OUT_WORDS: WordsFor<SetOutProblem> = {
 };
 
 function row({ count, gap }: { readonly count: number; readonly gap: Mm }): string {
-  if (gap < 0) return `${count} are ${both(-gap * (count + 1))} too long`;
+  if (gap < 0) return `${count} do not fit side by side`;
   return count === 0 ? `none leaves ${both(gap)} open` : `${count} leave gaps of ${both(gap)}`;
 }
 
