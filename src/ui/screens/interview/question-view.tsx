@@ -1,0 +1,83 @@
+import { Box, Text } from 'ink';
+import type { Question } from '../../../recipe/recipe.js';
+import { padEnd, wrap } from '../../../text/wrap.js';
+import type { Context } from '../../screen.js';
+import { ACCENT } from '../../theme.js';
+import { fieldText } from '../../widgets/field.js';
+import { FieldView } from '../../widgets/field-view.js';
+import { Lines } from '../../widgets/lines.js';
+import { ListView } from '../../widgets/list-view.js';
+import { formWords, limitWords, readWords } from './question-words.js';
+import { optionRows, textColumns } from './room.js';
+import { type Draft, draftAnswer, type InterviewState, optionsOf, questionOf } from './state.js';
+
+type QuestionViewProps = {
+  readonly state: InterviewState;
+  readonly id: string;
+  readonly draft: Draft;
+  readonly at: Context;
+};
+
+/** One question: what is asked, why, and the answer being given with what is wrong with it. */
+export function QuestionView({ state, id, draft, at }: QuestionViewProps) {
+  const question = questionOf(state, id);
+  const width = textColumns(at);
+  return (
+    <Box flexDirection="column" width={width} flexShrink={0}>
+      <Lines lines={wrap(question.say, width)} bold />
+      <Lines lines={wrap(question.why, width)} />
+      <Box height={1} />
+      {draft.kind === 'line' ? (
+        <LineAnswer state={state} id={id} draft={draft} width={width} />
+      ) : (
+        <ListView
+          rows={optionLines(question)}
+          state={draft.list}
+          width={width}
+          height={optionRows(at)}
+        />
+      )}
+    </Box>
+  );
+}
+
+function optionLines(question: Question): readonly string[] {
+  const options = optionsOf(question);
+  const longest = Math.max(...options.map(({ say }) => say.length));
+  return options.map(({ say, why }, i) => {
+    const number = i < 9 ? String(i + 1) : ' ';
+    return `${number}  ${padEnd(say, longest)}  ${why}`.trimEnd();
+  });
+}
+
+type LineAnswerProps = {
+  readonly state: InterviewState;
+  readonly id: string;
+  readonly draft: Extract<Draft, { kind: 'line' }>;
+  readonly width: number;
+};
+
+function LineAnswer({ state, id, draft, width }: LineAnswerProps) {
+  const question = questionOf(state, id);
+  const answer = draftAnswer(state, id, draft);
+  const isEmpty = fieldText(draft.field) === '';
+  const help = [formWords(question), limitWords(question, state)].filter(text => text !== '');
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      <FieldView field={draft.field} width={width} />
+      {answer.ok ? (
+        <Lines lines={indented(readWords(answer.value), width)} />
+      ) : (
+        <Text bold color={ACCENT.heed} wrap="truncate">
+          {wrap(isEmpty ? answer.hint : `! ${answer.problem} ${answer.hint}`, width).join('\n')}
+        </Text>
+      )}
+      <Box height={1} />
+      <Lines lines={help.flatMap(text => wrap(text, width))} />
+    </Box>
+  );
+}
+
+function indented(text: string, width: number): readonly string[] {
+  return text === '' ? [] : wrap(text, width - 2).map(line => `  ${line}`);
+}

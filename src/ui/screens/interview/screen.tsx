@@ -1,0 +1,102 @@
+import { Box, Text } from 'ink';
+import type { Context, KeyHint, Screen } from '../../screen.js';
+import { ACCENT } from '../../theme.js';
+import { EffectView, Picture } from './effect-view.js';
+import { press } from './press.js';
+import { QuestionView } from './question-view.js';
+import { NameView, ReviewView } from './review-view.js';
+import { hasPicture, textColumns } from './room.js';
+import { asked, begin, type InterviewState } from './state.js';
+
+type ViewProps = { readonly state: InterviewState; readonly at: Context };
+
+const EFFECT_ROWS = 6;
+
+function View({ state, at }: ViewProps) {
+  const { columns, rows } = at.size;
+  const { plan } = state.effect;
+  const left = textColumns(at);
+  return (
+    <Box flexDirection="column" height={rows} width={columns}>
+      <Box flexGrow={1} marginTop={1} overflow="hidden">
+        <Main state={state} at={at} />
+        {hasPicture(at) && plan !== undefined ? (
+          <Box marginLeft={3} flexShrink={0}>
+            <Picture plan={plan} columns={columns - left - 3} rows={rows - EFFECT_ROWS - 1} />
+          </Box>
+        ) : null}
+      </Box>
+      {state.leaving ? (
+        <Text bold color={ACCENT.heed}>
+          ! Leaving forgets these answers. Press esc once more to leave, or go on.
+        </Text>
+      ) : null}
+      <EffectView effect={state.effect} width={columns} height={EFFECT_ROWS} />
+    </Box>
+  );
+}
+
+function Main({ state, at }: ViewProps) {
+  const { stage } = state;
+  switch (stage.kind) {
+    case 'question':
+      return <QuestionView state={state} id={stage.id} draft={stage.draft} at={at} />;
+    case 'review':
+      return <ReviewView state={state} list={stage.list} at={at} />;
+    case 'name':
+      return <NameView name={stage.name} at={at} />;
+  }
+}
+
+function title(state: InterviewState): string {
+  const { recipe, stage } = state;
+  if (stage.kind !== 'question') return recipe.title;
+  const questions = asked(state);
+  const place = questions.findIndex(({ id }) => id === stage.id);
+  const group = recipe.groups.find(({ questions: own }) => own.some(({ id }) => id === stage.id));
+  return `${group?.title ?? recipe.title}: question ${place + 1} of ${questions.length}`;
+}
+
+function hints({ stage, reviewing }: InterviewState): readonly KeyHint[] {
+  switch (stage.kind) {
+    case 'question':
+      return [
+        ...(stage.draft.kind === 'options' ? OPTION_HINTS : []),
+        { key: 'enter', does: 'take this' },
+        { key: 'esc', does: 'back' },
+        { key: 'tab', does: reviewing ? 'all answers' : 'the usual for all the rest' },
+        { key: '?', does: 'keys' },
+      ];
+    case 'review':
+      return [
+        { key: 'up/down', does: 'move' },
+        { key: 'enter', does: 'choose' },
+        { key: 'esc', does: 'back' },
+        { key: '?', does: 'keys' },
+      ];
+    case 'name':
+      return [
+        { key: 'enter', does: 'make the workbook' },
+        { key: 'esc', does: 'back to the answers' },
+      ];
+  }
+}
+
+const OPTION_HINTS: readonly KeyHint[] = [{ key: 'up/down or 1-9', does: 'mark' }];
+
+function open({ interview, display }: Context): InterviewState {
+  if (interview === undefined) throw new Error('an interview about nothing');
+  return begin(interview.recipe, interview.answers, display);
+}
+
+/** The questions of a project, one at a time, and what each answer does to the piece. */
+export const interviewScreen: Screen<InterviewState> = {
+  name: 'interview',
+  title,
+  open,
+  press,
+  view: View,
+  hints,
+  widget: ({ stage }) => (stage.kind === 'name' ? 'text' : undefined),
+  confirms: ({ stage }) => stage.kind === 'name',
+};
