@@ -17,6 +17,16 @@ export const CUTTING_CAUTIONS = {
       '6 in and 6-3/8 in no-hands zones, the larger is used; gloves and arms: woodwork magazine 2008',
     ),
   },
+  'small-pieces': {
+    title: 'Short pieces',
+    lines: [
+      'Cut them off a long board; the part you hold stays long enough to keep your hand 6-3/8 in from the blade.',
+      'Clamp what your hand would have to hold nearer than that, and leave the last bit of the board uncut.',
+      'Wait until the blade stands still before you pick up the short piece.',
+      'The saw manual comes first.',
+    ],
+    source: seen('miter-saw-manuals', '6-3/8 in: a piece that brings a hand nearer is too small'),
+  },
   'circular-saw': {
     title: 'Circular saw',
     lines: [

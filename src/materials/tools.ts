@@ -110,6 +110,19 @@ const BY_HAND: readonly Tool[] = [
       'A right angle of metal: hold its thick side against the edge and draw along the other.',
   }),
   quiet({
+    id: 'stop-block',
+    name: 'stop block and clamp',
+    use: 'cutting equal pieces without measuring each',
+    plainly:
+      'A scrap clamped to the fence: push the board against it and every piece comes out alike.',
+  }),
+  quiet({
+    id: 'spacers',
+    name: 'spacers, cut from scrap',
+    use: 'holding slats on their marks',
+    plainly: 'Scraps as thick as the gap. The pencil mark decides, the spacer only helps to hold.',
+  }),
+  quiet({
     id: 'pencil',
     name: 'pencil',
     use: 'marking; a cross on the waste side',

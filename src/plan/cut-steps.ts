@@ -1,6 +1,8 @@
 import { formatLengthExact } from '../measure/format-length.js';
 import { sameLength } from '../measure/tolerance.js';
 import type { StepRule } from '../recipe/recipe.js';
+import { listWords } from '../text/list.js';
+import { plural } from '../text/plural.js';
 import type { CutRow, Step } from './plan.js';
 import { selectParts } from './select.js';
 import { cutMinutes } from './step-minutes.js';
@@ -28,7 +30,7 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
       {
         ...bare,
         id: `${rule.id}/${row.section}@${row.length.value.toFixed(2)}`,
-        title: `${bare.title}: ${bright.length} at ${length}`,
+        title: `${bare.title} ${bright.length} at ${length}: ${namesOf(setting)}`,
         big: { text: length, caption: `stop, ${row.section}` },
         settings: [
           { name: 'Stop', text: length },
@@ -44,6 +46,10 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
       },
     ];
   });
+}
+
+function namesOf({ rows }: Setting): string {
+  return listWords([...new Set(rows.map(({ row }) => plural(row.name.toLowerCase())))]);
 }
 
 function settingsOf(rows: readonly CutRow[], wanted: ReadonlySet<string>): readonly Setting[] {

@@ -1,4 +1,4 @@
-import { BRAD_SOURCE, bradFor } from '../materials/brads.js';
+import { BRAD_SOURCE, type BradChoice, bradFor, type NoBrad } from '../materials/brads.js';
 import { chooseScrew, type NoScrew, type ScrewChoice } from '../materials/choose-screw.js';
 import { screwName } from '../materials/screw-words.js';
 import { COMPUTED } from '../measure/figure.js';
@@ -9,8 +9,10 @@ import type { Joint, Model, Part } from '../model/part.js';
 import type { FastenerRow } from './plan.js';
 import type { Setting } from './setting.js';
 
-/** Joints of one rule that are held alike: same wood under the head, same wood behind. */
-type Alike = { readonly joints: readonly Joint[]; readonly first: Joint };
+/** Joints of one name that are held alike: same wood under the head, same grain, same fastener. */
+type Alike = { readonly joints: readonly Joint[]; readonly first: Joint; readonly chosen: Chosen };
+
+type Chosen = ScrewChoice | NoScrew | BradChoice | NoBrad;
 
 export type Fasteners = {
   readonly rows: readonly FastenerRow[];
@@ -25,27 +27,50 @@ export function fasteners(model: Model, setting: Setting): Fasteners {
   const partById = new Map(model.parts.map(part => [part.id, part]));
   const rows: FastenerRow[] = [];
   const troubles: string[] = [];
-  for (const alike of alikeJoints(model.joints)) {
-    const made =
-      alike.first.with === 'brad' ? bradRow(alike, setting) : screwRow(alike, partById, setting);
-    if (typeof made === 'string') troubles.push(made);
-    else rows.push(made);
+  for (const alike of alikeJoints(model.joints, setting)) {
+    const { chosen, first } = alike;
+    if (chosen.kind === 'screw')
+      rows.push(screwRow(alike, chosen, partById.get(first.from), setting));
+    else if (chosen.kind === 'brad') rows.push(bradRow(alike, chosen, setting));
+    else troubles.push(troubleWords(first, chosen));
   }
   return { rows: numbered(rows), troubles };
 }
 
-function alikeJoints(joints: readonly Joint[]): readonly Alike[] {
+function troubleWords({ name }: Joint, none: NoScrew | NoBrad): string {
+  const advice = none.kind === 'no-screw' ? `. ${none.suggestion}` : '';
+  return `${name}: ${none.because}${advice}`;
+}
+
+function alikeJoints(joints: readonly Joint[], setting: Setting): readonly Alike[] {
   const alike = new Map<string, Joint[]>();
+  const choices = new Map<string, Chosen>();
+  const chosenByKey = new Map<string, Chosen>();
   for (const joint of joints.filter(it => it.with !== 'glue' && it.each > 0)) {
-    const key = [joint.rule, joint.grain, round(joint.through), round(joint.holds)].join();
+    const wood = [joint.with, joint.grain, round(joint.through), round(joint.holds)].join();
+    const chosen = choices.get(wood) ?? choose(joint, setting);
+    choices.set(wood, chosen);
+    const key = [joint.name, joint.grain, round(joint.through), chosenName(chosen)].join();
+    chosenByKey.set(key, chosen);
     const same = alike.get(key);
     if (same) same.push(joint);
     else alike.set(key, [joint]);
   }
-  return [...alike.values()].flatMap(same => {
+  return [...alike].flatMap(([key, same]) => {
     const [first] = same;
-    return first ? [{ joints: same, first }] : [];
+    const chosen = chosenByKey.get(key);
+    return first && chosen ? [{ joints: same, first, chosen }] : [];
   });
+}
+
+function choose({ with: kind, through, holds, grain }: Joint, setting: Setting): Chosen {
+  if (kind === 'brad') return bradFor(through, holds);
+  return chooseScrew({ through, into: holds, grain, wood: setting.species }, setting.display);
+}
+
+function chosenName(chosen: Chosen): string {
+  if (chosen.kind === 'screw') return screwName(chosen);
+  return chosen.kind === 'brad' ? round(chosen.length) : chosen.because;
 }
 
 function round(length: Mm): string {
@@ -54,16 +79,12 @@ function round(length: Mm): string {
 
 function screwRow(
   { joints, first }: Alike,
-  partById: ReadonlyMap<string, Part>,
+  choice: ScrewChoice,
+  from: Part | undefined,
   setting: Setting,
-): FastenerRow | string {
-  const { through, holds, grain } = first;
-  const choice = chooseScrew(
-    { through, into: holds, grain, wood: setting.species },
-    setting.display,
-  );
-  if (choice.kind === 'no-screw') return `${first.name}: ${choice.because}. ${choice.suggestion}`;
-  const without = plainButt(first, partById.get(first.from), setting);
+): FastenerRow {
+  const { grain } = first;
+  const without = plainButt(first, from, setting);
   return {
     id: first.rule,
     joint: first.name,
@@ -133,9 +154,7 @@ function plainWords(plain: ScrewChoice | NoScrew, whole: Mm, { display }: Settin
   return `without the notch the screw would go through ${length(whole)} and need ${length(needed)}`;
 }
 
-function bradRow({ joints, first }: Alike, setting: Setting): FastenerRow | string {
-  const brad = bradFor(first.through, first.holds);
-  if (brad.kind === 'no-brad') return `${first.name}: ${brad.because}`;
+function bradRow({ joints, first }: Alike, brad: BradChoice, setting: Setting): FastenerRow {
   return {
     id: first.rule,
     joint: first.name,

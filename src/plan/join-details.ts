@@ -22,19 +22,16 @@ function fastenersOf(
   joints: readonly Joint[],
   rows: readonly FastenerRow[],
 ): readonly FastenerRow[] {
-  const rules = new Set(joints.map(joint => joint.rule));
-  return rows.filter(row => {
-    if (!rules.has(ruleOf(row))) return false;
-    return joints.some(joint => joint.rule === ruleOf(row) && heldAlike(joint, row));
-  });
+  return rows.filter(row => joints.some(joint => heldBy(row, joint)));
 }
 
-function ruleOf(row: FastenerRow): string {
-  return row.id.split('/')[0] ?? row.id;
-}
-
-function heldAlike(joint: Joint, row: FastenerRow): boolean {
-  return joint.grain === row.grain && Math.abs(joint.through - row.through.value) < 0.01;
+/** A row stands for joints of one name that hold the same wood in the same way. */
+function heldBy(row: FastenerRow, joint: Joint): boolean {
+  return (
+    joint.name === row.joint &&
+    joint.grain === row.grain &&
+    Math.abs(joint.through - row.through.value) < 0.01
+  );
 }
 
 function fastenerLines(
@@ -43,7 +40,7 @@ function fastenerLines(
   { display }: Worked,
 ): Step['settings'] {
   const count = joints
-    .filter(joint => joint.rule === ruleOf(row) && heldAlike(joint, row))
+    .filter(joint => heldBy(row, joint))
     .reduce((sum, joint) => sum + joint.each, 0);
   const name = row.kind === 'screw' ? 'Screws' : 'Brads';
   return [
@@ -53,7 +50,7 @@ function fastenerLines(
       ? [
           {
             name: 'Bite',
-            text: `${formatLengthExact(row.bite.value, display)} in the ${row.grain} grain`,
+            text: `${formatLengthExact(row.bite.value, display)} into ${row.grain} grain`,
           },
         ]
       : []),

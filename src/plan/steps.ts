@@ -96,12 +96,16 @@ function askedTally(rule: StepRule, { scope, model }: Worked): Step['tally'] {
   return { of: commonName(selectParts(model, rule.sets)), count: result.value.value };
 }
 
-/** Pieces that are set by hand are counted; whole panels and boxes are not. */
+/**
+ * Screwed joints are counted one by one; where brads hold, the pieces that are set are. Setting whole
+ * panels or boxes in place is not counted.
+ */
 function setTally(rule: StepRule, { model }: Worked): Step['tally'] {
-  if (rule.joins.length === 0) return undefined;
+  const joints = selectJoints(model, rule.joins);
+  if (joints.length < 2) return undefined;
+  if (joints.every(joint => joint.with === 'screw')) return { of: 'joint', count: joints.length };
   const parts = selectParts(model, rule.sets);
-  const wholes = rule.sets.some(({ path }) => parts.every(part => part.path !== path));
-  return wholes || parts.length < 2 ? undefined : { of: commonName(parts), count: parts.length };
+  return parts.length < 2 ? undefined : { of: commonName(parts), count: parts.length };
 }
 
 function commonName(parts: readonly Part[]): string {

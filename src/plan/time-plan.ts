@@ -31,7 +31,7 @@ export function timePlan(steps: readonly Step[], setting: Setting): TimePlan {
 }
 
 /** Two people do a shared step in less time, though not in half: one of them often waits. */
-const WITH_TWO = 0.65;
+const WITH_TWO = 0.55;
 
 function around({ who, minutes }: Step, { people }: Setting): Minutes {
   const shared = people === 2 && who === 'both' ? WITH_TWO : 1;
@@ -39,24 +39,46 @@ function around({ who, minutes }: Step, { people }: Setting): Minutes {
 }
 
 type Share = { readonly step: Step; readonly minutes: Minutes };
+type Open = { steps: string[]; minutes: Minutes; endsWith: string };
+
+/** Talking and buying are done before the first session in the garage. */
+function inGarage({ step }: Share): boolean {
+  return step.phase !== 'plan' && step.phase !== 'buy';
+}
+
+/** A step that is counted piece by piece can be left in the middle, if there is time to get going. */
+const WORTH_BEGINNING: Minutes = 25;
 
 function sessionsOf(shares: readonly Share[], room: Minutes): readonly Session[] {
-  const sessions: { steps: string[]; minutes: Minutes; endsWith: string }[] = [];
-  for (const { step, minutes } of shares) {
-    const open = sessions.at(-1);
-    const full =
-      !open || (open.minutes > 0 && open.minutes + minutes > room) || open.endsWith !== '';
-    const session = full ? { steps: [], minutes: 0, endsWith: '' } : open;
-    if (full) sessions.push(session);
-    session.steps.push(step.id);
-    session.minutes += minutes;
-    if (session.minutes > room * FULL_ENOUGH) session.endsWith = longWait(step);
+  const sessions: Open[] = [];
+  for (const { step, minutes } of shares.filter(inGarage)) {
+    let left = minutes;
+    while (left > 0) {
+      const session = openSession(sessions, left, step, room);
+      const now = step.tally ? Math.min(left, Math.max(room - session.minutes, 1)) : left;
+      session.steps.push(step.id);
+      session.minutes += now;
+      left -= now;
+      if (left <= 0 && session.minutes > room * FULL_ENOUGH) session.endsWith = longWait(step);
+    }
   }
   return sessions.map((session, at) => ({
     ...session,
     number: at + 1,
     minutes: Math.round(session.minutes),
   }));
+}
+
+/** The session that takes this step: the open one while it has room or the step can be begun in it. */
+function openSession(sessions: Open[], minutes: Minutes, step: Step, room: Minutes): Open {
+  const open = sessions.at(-1);
+  const begins =
+    step.tally !== undefined && open !== undefined && room - open.minutes >= WORTH_BEGINNING;
+  const fits = open !== undefined && open.minutes + minutes <= room;
+  if (open && open.endsWith === '' && (fits || begins)) return open;
+  const fresh: Open = { steps: [], minutes: 0, endsWith: '' };
+  sessions.push(fresh);
+  return fresh;
 }
 
 function longWait(step: Step): string {

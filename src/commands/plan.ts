@@ -1,0 +1,49 @@
+import { makePlan } from '../plan/make-plan.js';
+import type { Plan } from '../plan/plan.js';
+import { planCsv } from '../print/plan-csv.js';
+import { planJson } from '../print/plan-json.js';
+import { planMarkdown, planText } from '../print/plan-text.js';
+import { problemWords } from '../recipe/problem-words.js';
+import type { Recipe } from '../recipe/recipe.js';
+import type { Arguments } from './arguments.js';
+import type { Library } from './library.js';
+import { loadRecipe } from './load-recipe.js';
+import { EXIT, failed, fine, type Outcome } from './outcome.js';
+import { setAnswers } from './set-answers.js';
+
+export type Worked =
+  | { readonly ok: true; readonly plan: Plan; readonly recipe: Recipe }
+  | { readonly ok: false; readonly outcome: Outcome };
+
+/** `notchbook plan RECIPE`: the whole job worked out and printed in the form that was asked for. */
+export function planCommand(given: Arguments, library: Library): Outcome {
+  const worked = workOut(given, library, given.rest);
+  return worked.ok ? fine(printed(worked.plan, given)) : worked.outcome;
+}
+
+function printed(plan: Plan, { as, table, width }: Arguments): string {
+  if (as === 'json') return planJson(plan);
+  if (as === 'csv') return planCsv(plan, table);
+  return as === 'markdown' ? planMarkdown(plan) : planText(plan, width);
+}
+
+/** The plan of a recipe with the answers of the command line. */
+export function workOut(given: Arguments, library: Library, rest: readonly string[]): Worked {
+  const loaded = loadRecipe(library, rest);
+  if (!loaded.ok) return loaded;
+  const { recipe } = loaded;
+  const set = setAnswers(recipe, given.sets, given.display);
+  if (!set.ok) return { ok: false, outcome: failed(set.problems, EXIT.usage) };
+  const made = makePlan(recipe, set.answers, given.display);
+  if (!made.ok) {
+    const lines = made.problems.map(problem => {
+      const { problem: wrong, hint } = problemWords(problem);
+      return `${wrong} ${hint}`.trim();
+    });
+    return {
+      ok: false,
+      outcome: failed(['With these answers the piece cannot be set out:', ...lines], EXIT.usage),
+    };
+  }
+  return { ok: true, plan: made.plan, recipe };
+}
