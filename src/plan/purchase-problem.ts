@@ -1,8 +1,9 @@
 import { sectionNamed } from '../materials/section.js';
 import { usualLengths } from '../materials/store-lengths.js';
+import { feet } from '../measure/inch.js';
 import type { Mm } from '../measure/quantities.js';
 import { toUnits } from '../measure/round.js';
-import { lessThan, sameLength } from '../measure/tolerance.js';
+import { atMost, lessThan, sameLength } from '../measure/tolerance.js';
 import type { CuttingProblem, Stock } from '../solve/cutting/problem.js';
 import type { CutRow } from './plan.js';
 import type { Setting } from './setting.js';
@@ -27,7 +28,8 @@ export function sectionProblem(
   const kerf = toUnits(setting.saw.kerf.value, 'up');
   const trimStart = toUnits(setting.trim + setting.saw.kerf.value, 'up');
   const ends = { trimStart, trimEnd: 0 };
-  const { lengths, priced } = storeOffer(section, setting);
+  const longest = Math.max(...rows.map(row => row.length.value));
+  const { lengths, priced } = storeOffer(section, longest, setting);
   const stock: Stock[] = [];
   const meaning = new Map<string, { length: Mm; onHand: boolean }>();
   for (const [at, board] of onHandOf(section, setting).entries()) {
@@ -58,6 +60,7 @@ type StoreLength = { readonly length: Mm; readonly cents: number };
 
 function storeOffer(
   section: string,
+  longest: Mm,
   setting: Setting,
 ): { lengths: StoreLength[]; priced: boolean } {
   const offered = setting.offers.filter(offer => sameSection(offer.section, section));
@@ -65,7 +68,8 @@ function storeOffer(
   if (priced) {
     return { priced, lengths: offered.map(({ length, cents = 0 }) => ({ length, cents })) };
   }
-  const lengths = offered.length > 0 ? offered.map(offer => offer.length) : usualOf(section);
+  const lengths =
+    offered.length > 0 ? offered.map(offer => offer.length) : usualOf(section, longest, setting);
   const sorted = [...lengths].sort((a, b) => a - b);
   const different = sorted.filter(
     (length, at) => at === 0 || lessThan(sorted[at - 1] ?? 0, length),
@@ -79,9 +83,19 @@ function lengthCost(length: Mm): number {
   return Math.round(length * 100) + BOARD_COST;
 }
 
-function usualOf(section: string): readonly Mm[] {
+/** What a car takes inside or on its roof; common practice. */
+const CARRIED: Mm = feet(12);
+
+/**
+ * Without offers, what yards usually sell, up to what can be carried home; longer boards only where a
+ * piece needs them.
+ */
+function usualOf(section: string, longest: Mm, { saw, trim }: Setting): readonly Mm[] {
   const known = sectionNamed(section);
-  return known ? usualLengths(known) : [];
+  const lengths = known ? usualLengths(known) : [];
+  const needed = longest + trim + saw.kerf.value;
+  const enough = lengths.find(length => atMost(needed, length)) ?? CARRIED;
+  return lengths.filter(length => atMost(length, Math.max(CARRIED, enough)));
 }
 
 /** Boards on hand of this section, equal ones together. */

@@ -39,7 +39,16 @@ function around({ who, minutes }: Step, { people }: Setting): Minutes {
 }
 
 type Share = { readonly step: Step; readonly minutes: Minutes };
-type Open = { steps: string[]; minutes: Minutes; endsWith: string };
+type Open = {
+  steps: string[];
+  minutes: Minutes;
+  endsWith: string;
+  /** A wait of many hours that has begun: only what belongs to it can still be done today. */
+  waits?: { readonly phase: Step['phase']; readonly words: string };
+};
+
+/** From this long on, what comes after a wait is for another day. */
+const ANOTHER_DAY: Minutes = 240;
 
 /** Talking and buying are done before the first session in the garage. */
 function inGarage({ step }: Share): boolean {
@@ -59,13 +68,17 @@ function sessionsOf(shares: readonly Share[], room: Minutes): readonly Session[]
       session.steps.push(step.id);
       session.minutes += now;
       left -= now;
-      if (left <= 0 && session.minutes > room * FULL_ENOUGH) session.endsWith = longWait(step);
+      if (left <= 0 && session.minutes > room * FULL_ENOUGH)
+        session.endsWith = longWait(step, WORTH_LEAVING, ANOTHER_DAY);
+      const words = longWait(step, ANOTHER_DAY);
+      if (words !== '') session.waits = { phase: step.phase, words };
     }
   }
-  return sessions.map((session, at) => ({
-    ...session,
+  return sessions.map(({ steps, minutes, endsWith, waits }, at) => ({
+    steps,
+    endsWith: endsWith === '' && waits && at < sessions.length - 1 ? waits.words : endsWith,
     number: at + 1,
-    minutes: Math.round(session.minutes),
+    minutes: Math.round(minutes),
   }));
 }
 
@@ -75,14 +88,16 @@ function openSession(sessions: Open[], minutes: Minutes, step: Step, room: Minut
   const begins =
     step.tally !== undefined && open !== undefined && room - open.minutes >= WORTH_BEGINNING;
   const fits = open !== undefined && open.minutes + minutes <= room;
-  if (open && open.endsWith === '' && (fits || begins)) return open;
+  const waiting = open?.waits !== undefined && open.waits.phase !== step.phase;
+  if (open && open.endsWith === '' && !waiting && (fits || begins)) return open;
   const fresh: Open = { steps: [], minutes: 0, endsWith: '' };
   sessions.push(fresh);
   return fresh;
 }
 
-function longWait(step: Step): string {
-  const [longest] = [...step.timers].sort((a, b) => b.minutes - a.minutes);
-  if (!longest || longest.minutes < WORTH_LEAVING) return '';
-  return `${longest.name.toLowerCase()}, ${formatMinutes(longest.minutes)}`;
+/** The longest wait that a step begins, in words; empty where none is from `least` to under `most`. */
+function longWait(step: Step, least: Minutes, most = Number.POSITIVE_INFINITY): string {
+  const fitting = step.timers.filter(({ minutes }) => minutes >= least && minutes < most);
+  const [longest] = fitting.sort((a, b) => b.minutes - a.minutes);
+  return longest ? `${longest.name.toLowerCase()}, ${formatMinutes(longest.minutes)}` : '';
 }
