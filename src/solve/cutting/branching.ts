@@ -16,26 +16,37 @@ export function chooseFraction(
   extraRows: Map<string, number>,
 ): Fraction | undefined {
   const values = columnValues(program);
-  const byKind = program.kindRow.map(() => 0);
+  return (
+    chooseCount(program, values) ?? chooseGroup(program, values, extraRows) ?? choosePattern(values)
+  );
+}
+
+/** The number of all boards or of one kind that is off a whole number by more than `slack`, or undefined. */
+export function chooseCount(
+  program: LinearProgram,
+  values: Float64Array,
+  slack = nearWhole,
+): Fraction | undefined {
+  const byKind = new Array<number>(program.kindRow.length - 1).fill(0);
   values.forEach((value, j) => {
     const k = program.columns.kind[j] as number;
-    byKind[k] = (byKind[k] as number) + value;
+    if (k < byKind.length) byKind[k] = (byKind[k] as number) + value;
   });
   const total = byKind.reduce((sum, count) => sum + count, 0);
-  if (distance(total) > nearWhole) return { variable: -1 - program.totalRow, value: total };
-  const kind = mostBroken(byKind);
+  if (distance(total) > slack) return { variable: -1 - program.totalRow, value: total };
+  const kind = mostBroken(byKind, slack);
   if (kind >= 0)
     return { variable: -1 - (program.kindRow[kind] as number), value: byKind[kind] as number };
-  return chooseGroup(program, values, extraRows) ?? choosePattern(values);
+  return undefined;
 }
 
 function distance(value: number): number {
   return Math.abs(value - Math.round(value));
 }
 
-function mostBroken(values: ArrayLike<number>): number {
+function mostBroken(values: ArrayLike<number>, slack = nearWhole): number {
   let best = -1;
-  let most = nearWhole;
+  let most = slack;
   for (let i = 0; i < values.length; i++) {
     const broken = distance(values[i] as number);
     if (broken > most) [best, most] = [i, broken];

@@ -2,6 +2,8 @@ import { recomputePrices, recomputeValues, setBasis } from './basis.js';
 import type { Prices } from './bound.js';
 import { allowance, boundOf, partsPerCent, repairPrices, wholePrices } from './bound.js';
 import { Columns } from './columns.js';
+import type { CountLimits } from './count-limits.js';
+import { stockLimits } from './count-limits.js';
 import type { Use } from './greedy.js';
 import { Knapsack } from './knapsack.js';
 import type { LinearProgram } from './linear-program.js';
@@ -36,15 +38,12 @@ export function relax(problem: ReducedProblem, known: readonly Use[], work: Work
     kindLimits: problem.kinds.map(kind =>
       kind.available < Infinity ? ([-Infinity, kind.available] as const) : undefined,
     ),
-    total: false,
   });
   for (let r = problem.lengths.length; r < program.rows; r++) program.rowAtUpper[r] = true;
-  setBasis(
-    program,
-    [...head, ...program.kindRow.filter(row => row >= 0).map(row => -1 - row)],
-    work,
-  );
-  const { prices, bound } = priceOut(problem, program, work);
+  const limited = program.kindRow.filter(row => row >= 0).map(row => -1 - row);
+  setBasis(program, [...head, ...limited], work);
+  const aim = { limits: stockLimits(problem), enough: Infinity };
+  const { prices, bound } = priceOut(problem, program, aim, work);
   problem.demands.forEach((demand, i) => {
     program.rowLower[i] = demand;
   });
@@ -71,33 +70,46 @@ function firstColumns(problem: ReducedProblem, columns: Columns): number[] {
   });
 }
 
-function priceOut(
+/**
+ * Makes columns until none would lower the cost within the limits, from a program whose values meet all limits.
+ * Stops early once the bound passes `enough` parts. Returns valid whole prices and the best bound they prove.
+ */
+export function priceOut(
   problem: ReducedProblem,
   program: LinearProgram,
+  { limits, enough }: { limits: CountLimits; enough: number },
   work: Work,
-): { prices: Prices; bound: number } {
+): { prices: Prices; bound: number; finished: boolean } {
   const knapsack = new Knapsack();
-  let best: { prices: Prices; bound: number } = {
-    prices: { worth: problem.lengths.map(() => 0), rent: problem.kinds.map(() => 0) },
-    bound: 0,
+  const nothing: Prices = {
+    worth: problem.lengths.map(() => 0),
+    rent: problem.kinds.map(() => 0),
+    boardRent: 0,
   };
-  let going = true;
-  while (going) {
-    going = solvePrimal(program, work);
-    const prices = wholePrices(
-      problem,
-      program.dual.slice(0, problem.lengths.length),
-      program.kindRow.map(row => (row < 0 ? 0 : -(program.dual[row] ?? 0))),
-    );
+  let best = { prices: nothing, bound: boundOf(problem, nothing, limits) };
+  while (true) {
+    const solved = solvePrimal(program, work);
+    const prices = wholePrices(problem, dualsOf(problem, program), limits);
     const mostWorth = addColumns(problem, program, { prices, knapsack, work });
-    const valid = repairPrices(problem, prices, mostWorth);
-    const bound = boundOf(problem, valid);
+    const valid = repairPrices(problem, prices, { mostWorth, limits });
+    const bound = boundOf(problem, valid, limits);
     if (bound > best.bound) best = { prices: valid, bound };
-    going &&= program.lower.length < program.columns.size && !isSpent(work);
+    const grown = program.lower.length < program.columns.size;
     admitColumns(program);
-    if (going) recomputePrices(program);
+    if (!grown || !solved || best.bound > enough || isSpent(work))
+      return { ...best, finished: !grown };
+    recomputePrices(program);
   }
-  return best;
+}
+
+/** Prices in cents: rents are the dual prices of the count rows, turned around. */
+function dualsOf(problem: ReducedProblem, program: LinearProgram): Prices {
+  const rentOfRow = (row: number): number => (row < 0 ? 0 : -(program.dual[row] ?? 0));
+  return {
+    worth: program.dual.slice(0, problem.lengths.length),
+    rent: problem.kinds.map((_, k) => rentOfRow(program.kindRow[k] ?? -1)),
+    boardRent: rentOfRow(program.totalRow),
+  };
 }
 
 /** Adds the best filling of every kind that is worth more than it costs; returns the most each kind can hold. */

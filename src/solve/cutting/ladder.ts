@@ -1,8 +1,10 @@
 import type { Relaxation } from './column-generation.js';
+import { stockLimits } from './count-limits.js';
 import type { Use } from './greedy.js';
 import { budgetAbove, listPatterns } from './list-patterns.js';
 import type { ReducedProblem } from './normalize.js';
 import { searchColumns } from './search-columns.js';
+import { searchCounts } from './search-counts.js';
 import type { Work } from './work.js';
 
 /** How far the ladder got: the best plan, the cents no plan can cost less than, and the cases looked at. */
@@ -13,7 +15,7 @@ export type LadderEnd = {
   readonly cases: number;
 };
 
-const mostPatterns = 20_000;
+const mostPatterns = 4000;
 
 /**
  * Climbs from the bound to the best plan known: on each rung, lists every pattern that a plan of at most so many
@@ -21,21 +23,27 @@ const mostPatterns = 20_000;
  */
 export function climb(
   problem: ReducedProblem,
-  { prices, bound }: Relaxation,
+  { program, prices, bound }: Relaxation,
   begin: LadderEnd,
   work: Work,
 ): LadderEnd {
+  const limits = stockLimits(problem);
   let end = begin;
   let reach = Math.max(1, Math.ceil(end.lowerBound * 0.0005));
   while (end.lowerBound < end.cost) {
     const target = Math.min(end.lowerBound + reach, end.cost - 1);
     const wanted = { budget: budgetAbove(bound, target), onlyFull: true, most: mostPatterns };
     const columns = listPatterns(problem, prices, wanted, work);
-    if (columns === undefined) return end;
-    const found = searchColumns(problem, columns, { target, floor: end.lowerBound }, work);
+    const floor = end.lowerBound;
+    const found =
+      columns === undefined
+        ? searchCounts(problem, program.columns, { target: end.cost - 1, floor }, work)
+        : searchColumns(problem, columns, { limits, target, floor }, work);
     const cases = end.cases + found.cases;
     if (found.uses !== undefined) end = { ...end, uses: found.uses, cost: found.cost };
-    const lowerBound = found.complete ? Math.min(target + 1, end.cost) : end.lowerBound;
+    const lowerBound = found.complete
+      ? Math.min((columns ? target : end.cost) + 1, end.cost)
+      : end.lowerBound;
     end = { ...end, lowerBound, cases };
     if (!found.complete) return end;
     reach *= 2;

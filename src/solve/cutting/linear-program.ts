@@ -1,4 +1,5 @@
 import type { Columns } from './columns.js';
+import type { Limits } from './count-limits.js';
 
 /**
  * Least cost of columns that satisfy rows between two limits each. Rows are, in this order: one for each length
@@ -9,8 +10,9 @@ export type LinearProgram = {
   readonly columns: Columns;
   readonly lengths: number;
   rows: number;
-  /** Row of each board kind, or -1; last entry: the row of all boards, or -1. */
+  /** Row of each board kind, or -1. */
   readonly kindRow: readonly number[];
+  /** Row of all boards, or -1. */
   readonly totalRow: number;
   /** Members of the extra rows, by column. */
   readonly extra: Uint8Array[];
@@ -38,12 +40,16 @@ export type LinearProgram = {
   pivots: number;
 };
 
+/** In place of a row: columns of this kind (the number after the last kind) are no boards and are not counted. */
+const noBoard = -2;
+
 /** Rows to begin with: demands, and limits on the boards of each kind when they are wanted. */
 export type RowPlan = {
   readonly demands: readonly number[];
   /** Row wanted for kind k? Its limits. */
-  readonly kindLimits: readonly (readonly [number, number] | undefined)[];
-  readonly total: boolean;
+  readonly kindLimits: readonly (Limits | undefined)[];
+  /** Row wanted for all boards? Its limits. */
+  readonly total?: Limits;
 };
 
 /** A program with no extra rows, every sum variable basic and every column at its lower limit of 0. */
@@ -59,17 +65,17 @@ export function newProgram(
     rowUpper.push(limits[1]);
     return rowLower.length - 1;
   });
-  if (total) {
-    rowLower.push(0);
-    rowUpper.push(Infinity);
+  if (total !== undefined) {
+    rowLower.push(total[0]);
+    rowUpper.push(total[1]);
   }
   const rows = rowLower.length;
   const program: LinearProgram = {
     columns,
     lengths: demands.length,
     rows,
-    kindRow,
-    totalRow: total ? rows - 1 : -1,
+    kindRow: [...kindRow, noBoard],
+    totalRow: total === undefined ? -1 : rows - 1,
     extra: [],
     rowLower,
     rowUpper,
@@ -129,7 +135,7 @@ export function columnDot(
   }
   const kindRow = program.kindRow[kind[j] as number] as number;
   if (kindRow >= 0) sum += prices[at + kindRow] as number;
-  if (program.totalRow >= 0) sum += prices[at + program.totalRow] as number;
+  if (program.totalRow >= 0 && kindRow > noBoard) sum += prices[at + program.totalRow] as number;
   const firstExtra = program.rows - program.extra.length;
   for (let e = 0; e < program.extra.length; e++) {
     if ((program.extra[e] as Uint8Array)[j] === 1) sum += prices[at + firstExtra + e] as number;
@@ -157,7 +163,7 @@ export function addColumn(
   }
   const kindRow = program.kindRow[kind[variable] as number] as number;
   if (kindRow >= 0) add(kindRow, 1);
-  if (program.totalRow >= 0) add(program.totalRow, 1);
+  if (program.totalRow >= 0 && kindRow > noBoard) add(program.totalRow, 1);
   program.extra.forEach((members, e) => {
     if (members[variable] === 1) add(program.rows - program.extra.length + e, 1);
   });
