@@ -1,6 +1,7 @@
 /** What a value is, known or not yet worked out; `options` are the only texts it can be. */
 export type ValueKind =
-  | { readonly kind: 'number'; readonly power: number }
+  /** `zero` is a written 0, which stands beside a length as well as beside a number. */
+  | { readonly kind: 'number'; readonly power: number; readonly zero?: boolean }
   | { readonly kind: 'text'; readonly options?: readonly string[] }
   | { readonly kind: 'flag' };
 

@@ -114,6 +114,7 @@ export type CheckProblem =
   | { readonly is: 'wrong-list'; readonly name: string }
   | { readonly is: 'inside-itself'; readonly assembly: string }
   | { readonly is: 'two-axes' }
+  | { readonly is: 'stack-on-end' }
   | { readonly is: 'duplicate-id'; readonly id: string; readonly firstLine: number }
   | { readonly is: 'later-question'; readonly name: string }
   | { readonly is: 'unused'; readonly target: Target; readonly name: string }

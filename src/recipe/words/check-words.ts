@@ -52,6 +52,10 @@ export const CHECK_WORDS: WordsFor<CheckProblem> = {
     problem: 'The wide face looks along the same axis as the length runs.',
     hint: 'Choose one of the two other axes for face.',
   }),
+  'stack-on-end': () => ({
+    problem: 'The layers of a stack lie flat, so they cannot run upward.',
+    hint: 'Write runs: x or runs: y.',
+  }),
   'never-cut': ({ path }) => ({
     problem: `No step cuts ${quoted(path)}.`,
     hint: 'Add it to cuts of a step.',
