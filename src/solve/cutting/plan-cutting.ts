@@ -14,7 +14,7 @@ import type { CuttingPlan, CuttingProblem, Proof } from './problem.js';
 import type { Work } from './work.js';
 
 /** Steps that an effort of 1 allows. */
-const stepsForEffort = 300_000_000;
+const stepsForEffort = 80_000_000;
 
 /**
  * Finds which boards to take and how to cut them at the least cost. Lengths in whole units, costs in cents.

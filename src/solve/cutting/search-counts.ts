@@ -42,6 +42,7 @@ export function searchCounts(
 class CountSearch {
   private readonly program: LinearProgram;
   private readonly open = new OpenCases();
+  private readonly late = new OpenCases();
   private readonly floor: number;
   private target: number;
   private best: readonly Use[] | undefined;
@@ -76,15 +77,24 @@ class CountSearch {
         this.complete = false;
         return;
       }
-      next = this.look(next) ?? this.open.take();
+      next = this.look(next, fewPatterns) ?? this.open.take() ?? this.takeLate();
     }
+  }
+
+  /** A case put off for its many patterns; the plans found since may have settled it. */
+  private takeLate(): Case | undefined {
+    for (let late = this.late.take(); late !== undefined; late = this.late.take()) {
+      if (isSpent(this.work)) this.complete = false;
+      else this.look(late, mostPatterns);
+    }
+    return undefined;
   }
 
   result(): SearchResult {
     return { uses: this.best, cost: this.bestCost, complete: this.complete, cases: this.cases };
   }
 
-  private look(now: Case): Case | undefined {
+  private look(now: Case, most: number): Case | undefined {
     if (now.bound > this.target * partsPerCent) return undefined;
     this.cases++;
     const limits = this.enter(now);
@@ -96,11 +106,13 @@ class CountSearch {
       return undefined;
     }
     if (!finished) return this.giveUp();
-    if (this.searchListed({ prices, bound, limits }, fewPatterns)) return undefined;
+    if (this.searchListed({ prices, bound, limits }, most)) return undefined;
+    if (most === mostPatterns) return this.giveUp();
     const values = columnValues(this.program);
     const fraction = chooseCount(this.program, values, 1e-4);
     if (fraction === undefined) {
-      return this.searchListed({ prices, bound, limits }, mostPatterns) ? undefined : this.giveUp();
+      this.late.keep({ ...now, bound: Math.max(now.bound, bound) });
+      return undefined;
     }
     const [first, second] = halves(this.program, now, { ...fraction, bound });
     this.open.keep(second);
