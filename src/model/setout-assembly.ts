@@ -1,19 +1,14 @@
-import { lengthOf, numberOf, type Scope } from '../recipe/evaluate.js';
 import type { PlacedAssembly } from '../recipe/recipe.js';
-import type { Value } from '../recipe/values.js';
 import type { Spread } from './part.js';
 import { type Built, type Draft, indicesByPath, type JointDraft } from './setout-draft.js';
-import { unknown } from './setout-ground.js';
 import { declareNotches } from './setout-notches.js';
-import { partDrafts } from './setout-parts.js';
+import { ownBoards, ownSpreads } from './setout-own.js';
 import { placeAt } from './setout-place.js';
-import { lengthValue, numberValue, withNames } from './setout-scope.js';
-import { Setting } from './setout-setting.js';
-import { stackDrafts } from './setout-stacks.js';
+import type { Setting } from './setout-setting.js';
+import { usedAssembly } from './setout-use.js';
 
 /** Assemblies that are built already, by name and sizes: ten equal panels are worked out once. */
 export type Workshop = {
-  readonly whole: Scope;
   readonly built: Map<string, Built>;
   /** Assemblies that are being built around this one, from the outside in. */
   readonly around: readonly string[];
@@ -23,7 +18,7 @@ const NOTHING: Built = { parts: [], spreads: [], joints: [] };
 
 /** Everything that stands in an assembly, in its own frame: what it places first, then its own boards. */
 export function buildAssembly(setting: Setting, workshop: Workshop): Built {
-  const { assembly } = setting;
+  const { assembly, ground } = setting;
   const parts: Draft[] = [];
   const spreads: Spread[] = [];
   const joints: JointDraft[] = [];
@@ -34,12 +29,11 @@ export function buildAssembly(setting: Setting, workshop: Workshop): Built {
       joints.push(...standing.joints);
     }
   }
-  for (const rule of assembly.parts) parts.push(...partDrafts(setting, rule));
-  for (const rule of assembly.stacks) parts.push(...stackDrafts(setting, rule));
-  if (!setting.ground.slate.hasRoomFor(parts.length, assembly.at)) return NOTHING;
+  parts.push(...ownBoards(setting));
+  if (!ground.slate.hasRoomFor(parts.length, assembly.at)) return NOTHING;
   spreads.push(...ownSpreads(setting, parts));
   const byPath = indicesByPath(parts);
-  declareNotches(assembly.notches, { parts, byPath, slate: setting.ground.slate });
+  declareNotches(assembly.notches, { parts, byPath, slate: ground.slate });
   for (const rule of assembly.joints) {
     const from = byPath.get(rule.from.path) ?? [];
     const into = byPath.get(rule.into.path) ?? [];
@@ -60,68 +54,25 @@ function placements(
   let offset = from;
   return use.stands.flatMap(stand => {
     const corner = slate.point(stand.corner, setting.scope);
-    if (corner === undefined || !slate.hasRoomFor(offset + built.parts.length, use.at)) return [];
+    if (corner === undefined) return [];
+    if (!slate.hasRoomFor(offset + built.parts.length, use.at)) return [];
     const standing = placeAt(built, { use: use.id, stand, corner, offset });
     offset += standing.parts.length;
     return [standing];
   });
 }
 
-function builtFor(setting: Setting, use: PlacedAssembly, workshop: Workshop): Built {
-  const { ground } = setting;
-  const assembly = ground.recipe.assemblies.find(({ id }) => id === use.assembly);
-  if (assembly === undefined) {
-    ground.slate.note(unknown('assembly', { name: use.assembly, near: undefined, at: use.at }));
+function builtFor(setting: Setting, use: PlacedAssembly, { built, around }: Workshop): Built {
+  if (around.includes(use.assembly)) {
+    const kind = { is: 'inside-itself', assembly: use.assembly } as const;
+    setting.ground.slate.note({ kind, at: use.at });
     return NOTHING;
   }
-  if (workshop.around.includes(assembly.id)) {
-    ground.slate.note({ kind: { is: 'inside-itself', assembly: assembly.id }, at: use.at });
-    return NOTHING;
-  }
-  const own = sizesGiven(setting, use, assembly.takes);
-  if (own === undefined) return NOTHING;
-  const key = JSON.stringify([assembly.id, ...own.values()]);
-  const known = workshop.built.get(key);
+  const used = usedAssembly(setting, use);
+  if (used === undefined) return NOTHING;
+  const known = built.get(used.key);
   if (known !== undefined) return known;
-  const inner = new Setting(ground, assembly, withNames(own, workshop.whole), workshop.whole);
-  const around = [...workshop.around, assembly.id];
-  const built = buildAssembly(inner, { ...workshop, around });
-  workshop.built.set(key, built);
-  return built;
-}
-
-/** The sizes that a use gives, worked out where it stands, in the order that the assembly takes them. */
-function sizesGiven(
-  setting: Setting,
-  use: PlacedAssembly,
-  takes: readonly { readonly id: string; readonly kind: 'length' | 'count' }[],
-): ReadonlyMap<string, Value> | undefined {
-  const { slate } = setting.ground;
-  const own = new Map<string, Value>();
-  for (const { id, kind } of takes) {
-    const given = use.sizes.find(({ take }) => take === id);
-    if (given === undefined) {
-      const facts = { take: id, assembly: use.assembly };
-      return slate.note({ kind: { is: 'missing-take', ...facts }, at: use.at });
-    }
-    const read = kind === 'length' ? lengthOf : numberOf;
-    const value = slate.take(read(given.formula, setting.scope));
-    if (value === undefined) return undefined;
-    own.set(id, kind === 'length' ? lengthValue(value) : numberValue(value));
-  }
-  return own;
-}
-
-/** The rows of this assembly whose pieces stand there. */
-function ownSpreads(setting: Setting, parts: readonly Draft[]): readonly Spread[] {
-  const { assembly, ground } = setting;
-  return assembly.layouts.flatMap(({ id, at, spread }) => {
-    if (!parts.some(part => part.path === spread)) return [];
-    const row = ground.slate.take(setting.row(id, at));
-    if (row === undefined) return [];
-    const { over, piece, ends, want, least, most } = row.ask;
-    const { count, gap, endGap, marks } = row.spacing;
-    const rule = { layout: id, spreads: spread, within: '' };
-    return [{ ...rule, over, piece, count, gap, ends, endGap, marks, want, least, most }];
-  });
+  const fresh = buildAssembly(used.setting, { built, around: [...around, use.assembly] });
+  built.set(used.key, fresh);
+  return fresh;
 }

@@ -19,29 +19,19 @@ export function declareNotches(rules: readonly NotchRule[], picked: Picked): voi
 }
 
 function declare(rule: NotchRule, { parts, byPath, slate }: Picked): void {
-  const cut = byPath.get(rule.cut.path) ?? [];
-  const over = byPath.get(rule.over.path) ?? [];
-  const axis = rule.along;
-  if (rule.share === 'half' && axis === undefined) {
+  if (rule.share === 'half' && rule.along === undefined) {
     slate.note({
       kind: { is: 'missing-word', word: 'along', of: 'a notch by halves' },
       at: rule.at,
     });
     return;
   }
+  const cut = pickedBoards(parts, byPath.get(rule.cut.path) ?? []);
+  const over = pickedBoards(parts, byPath.get(rule.over.path) ?? []);
   let met = false;
   for (const giving of cut) {
     for (const taking of over) {
-      const common = overlap(parts, giving, taking);
-      if (common === undefined) continue;
-      met = true;
-      if (rule.share === 'all' || axis === undefined) {
-        take(parts, giving, { rule: rule.id, box: common, for: taking });
-      } else {
-        const { lower, upper } = halves(common, axis);
-        take(parts, giving, { rule: rule.id, box: upper, for: taking });
-        take(parts, taking, { rule: rule.id, box: lower, for: giving });
-      }
+      if (giving.index !== taking.index && giveWay(rule, giving, taking)) met = true;
     }
   }
   if (met || cut.length === 0 || over.length === 0) return;
@@ -49,15 +39,28 @@ function declare(rule: NotchRule, { parts, byPath, slate }: Picked): void {
   slate.note({ kind: { is: 'never-overlaps', ...facts }, at: rule.at });
 }
 
-function overlap(parts: readonly Draft[], a: number, b: number): Box | undefined {
-  const one = parts[a];
-  const other = parts[b];
-  if (a === b || one === undefined || other === undefined) return undefined;
-  return intersect(one.box, other.box);
+type Board = { readonly index: number; readonly draft: Draft };
+
+/** Takes the overlap of two blanks out of one or both; false where they do not overlap. */
+function giveWay(rule: NotchRule, giving: Board, taking: Board): boolean {
+  const common = intersect(giving.draft.box, taking.draft.box);
+  if (common === undefined) return false;
+  const shared = rule.share === 'half' && rule.along !== undefined;
+  const { lower, upper } = shared
+    ? halves(common, rule.along)
+    : { lower: undefined, upper: common };
+  giving.draft.notches.push({ rule: rule.id, box: upper, for: taking.index });
+  if (lower !== undefined) {
+    taking.draft.notches.push({ rule: rule.id, box: lower, for: giving.index });
+  }
+  return true;
 }
 
-function take(parts: readonly Draft[], from: number, notch: Draft['notches'][number]): void {
-  parts[from]?.notches.push(notch);
+function pickedBoards(parts: readonly Draft[], indices: readonly number[]): readonly Board[] {
+  return indices.flatMap(index => {
+    const draft = parts[index];
+    return draft === undefined ? [] : [{ index, draft }];
+  });
 }
 
 function halves(box: Box, axis: Axis): { readonly lower: Box; readonly upper: Box } {

@@ -1,6 +1,5 @@
 import type { Section } from '../materials/section.js';
 import type { Mm } from '../measure/quantities.js';
-import { atMost } from '../measure/tolerance.js';
 import type { PartRule, Repeat } from '../recipe/recipe.js';
 import { boxAt } from './box.js';
 import { boardAxes } from './frame-of-board.js';
@@ -14,13 +13,10 @@ export function partDrafts(setting: Setting, rule: PartRule): readonly Draft[] {
   const { slate } = ground;
   if (!slate.holds(rule.when, scope)) return [];
   const section = slate.take(ground.sectionOf(rule.board, setting.whole, rule.at));
-  const length = slate.length(rule.length, scope);
   const corners = cornersOf(setting, rule);
-  if (section === undefined || length === undefined || corners.length === 0) return [];
-  if (atMost(length, 0)) {
-    slate.note({ kind: { is: 'no-length', part: rule.name, length }, at: rule.length.at });
-    return [];
-  }
+  if (section === undefined || corners.length === 0) return [];
+  const length = slate.boardLength(rule.length, scope, rule.name);
+  if (length === undefined) return [];
   const size = sizeOf(rule, section, length);
   return corners.map((corner, i) => ({
     id: `${rule.id}/${i + 1}`,

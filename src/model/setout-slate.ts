@@ -1,5 +1,5 @@
 import type { Mm } from '../measure/quantities.js';
-import { sameLength } from '../measure/tolerance.js';
+import { lessThan, sameLength } from '../measure/tolerance.js';
 import { flagOf, lengthOf, numberOf, type Scope } from '../recipe/evaluate.js';
 import type { Formula } from '../recipe/formula.js';
 import { isProblem } from '../recipe/parse-formula.js';
@@ -36,6 +36,13 @@ export class Slate {
 
   length(formula: Formula, scope: Scope): Mm | undefined {
     return this.take(lengthOf(formula, scope));
+  }
+
+  /** The length of a board, which has to have some. */
+  boardLength(formula: Formula, scope: Scope, part: string): Mm | undefined {
+    const length = this.length(formula, scope);
+    if (length === undefined || lessThan(0, length)) return length;
+    return this.note({ kind: { is: 'no-length', part, length }, at: formula.at });
   }
 
   /** A whole number, 0 or more. */

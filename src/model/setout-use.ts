@@ -1,0 +1,51 @@
+import { lengthOf, numberOf } from '../recipe/evaluate.js';
+import type { PlacedAssembly, Take } from '../recipe/recipe.js';
+import type { Value } from '../recipe/values.js';
+import { unknown } from './setout-ground.js';
+import { lengthValue, numberValue, withNames } from './setout-scope.js';
+import { Setting } from './setout-setting.js';
+
+/** The assembly that is used, with the sizes given to it; the key is the same for equal ones. */
+export type Used = { readonly key: string; readonly setting: Setting };
+
+/**
+ * What a use of an assembly stands for, its sizes worked out where it is used. It sees the names of
+ * the whole piece and its own, not those of the assembly around it.
+ */
+export function usedAssembly(setting: Setting, use: PlacedAssembly): Used | undefined {
+  const { ground, whole } = setting;
+  const assembly = ground.recipe.assemblies.find(({ id }) => id === use.assembly);
+  if (assembly === undefined) {
+    return ground.slate.note(
+      unknown('assembly', { name: use.assembly, near: undefined, at: use.at }),
+    );
+  }
+  const own = sizesGiven(setting, use, assembly.takes);
+  if (own === undefined) return undefined;
+  return {
+    key: JSON.stringify([assembly.id, ...own.values()]),
+    setting: new Setting(ground, assembly, withNames(own, whole), whole),
+  };
+}
+
+/** In the order that the assembly takes them. */
+function sizesGiven(
+  setting: Setting,
+  use: PlacedAssembly,
+  takes: readonly Take[],
+): ReadonlyMap<string, Value> | undefined {
+  const { slate } = setting.ground;
+  const own = new Map<string, Value>();
+  for (const { id, kind } of takes) {
+    const given = use.sizes.find(({ take }) => take === id);
+    if (given === undefined) {
+      const facts = { take: id, assembly: use.assembly };
+      return slate.note({ kind: { is: 'missing-take', ...facts }, at: use.at });
+    }
+    const read = kind === 'length' ? lengthOf : numberOf;
+    const value = slate.take(read(given.formula, setting.scope));
+    if (value === undefined) return undefined;
+    own.set(id, kind === 'length' ? lengthValue(value) : numberValue(value));
+  }
+  return own;
+}
