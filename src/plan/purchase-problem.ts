@@ -18,7 +18,7 @@ export type SectionProblem = {
 /**
  * Kerf, trim and piece lengths are rounded up and board lengths down to 1/320 mm, so no rounding can
  * make a plan that does not fit. Without prices a board costs its length, a hundredth of a millimeter
- * being a cent, and a little more for being one more board.
+ * being a cent; the fewest boards at that length is the solver's own second wish.
  */
 export function sectionProblem(
   rows: readonly CutRow[],
@@ -77,10 +77,8 @@ function storeOffer(
   return { priced, lengths: different.map(length => ({ length, cents: lengthCost(length) })) };
 }
 
-const BOARD_COST = 100;
-
 function lengthCost(length: Mm): number {
-  return Math.round(length * 100) + BOARD_COST;
+  return Math.round(length * 100);
 }
 
 /** What a car takes inside or on its roof; common practice. */

@@ -1,0 +1,27 @@
+import type { Arguments } from './arguments.js';
+import { checkCommand } from './check.js';
+import type { Library } from './library.js';
+import type { Outcome } from './outcome.js';
+import { planCommand } from './plan.js';
+import { recipesCommand } from './recipes.js';
+import { showCommand } from './show.js';
+
+/** The commands that print and end. Loaded only when one of them is asked for. */
+export function runCommand(given: Arguments, library: Library): Outcome {
+  switch (given.command) {
+    case 'plan':
+      return planCommand(given, library);
+    case 'recipes':
+      return recipesCommand(given, library);
+    case 'check':
+      return checkCommand(given, library);
+    case 'show':
+      return showCommand(given, library);
+    case 'workbook':
+      // On a pipe there is no screen to open: the example plan is printed instead.
+      return planCommand({ ...given, rest: ['planter-bench'] }, library);
+    case 'help':
+    case 'version':
+      throw new Error('help and version are answered before anything is loaded');
+  }
+}

@@ -1,0 +1,83 @@
+import type { Shelf } from '../files/shelf.js';
+import type { Display } from '../measure/quantities.js';
+import { makePlan } from '../plan/make-plan.js';
+import { problemWords } from '../recipe/problem-words.js';
+import { readRecipe } from '../recipe/read.js';
+import type { Recipe } from '../recipe/recipe.js';
+import type { Loaded, NewBuild, Services } from '../ui/services.js';
+import { startWorkbook } from '../workbook/start-workbook.js';
+import type { Workbook } from '../workbook/workbook.js';
+import { workbookId } from '../workbook/workbook-id.js';
+
+/** A recipe with the text that it was read from: a workbook keeps the text. */
+export type KeptRecipe = { readonly recipe: Recipe; readonly text: string };
+
+export type Means = {
+  readonly shelf: Shelf;
+  readonly recipes: readonly KeptRecipe[];
+  readonly display: Display;
+  readonly now: () => number;
+};
+
+/** Makes the build that shows how this works, as it stands at this moment. */
+export type ExampleMaker = (kept: KeptRecipe, nowMs: number) => Workbook;
+
+type ShelfServices = Pick<Services, 'list' | 'load' | 'takeOver' | 'create' | 'save' | 'example'>;
+
+/** What the screens ask of the disk, done on the shelf. */
+export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfServices {
+  const { shelf, now } = means;
+  return {
+    list: shelf.list,
+    load: id => loaded(shelf.load(id)),
+    takeOver: id => loaded(shelf.takeOver(id)),
+    create: build => created(means, build),
+    save: ({ workbook, plan }) => {
+      const outcome = shelf.save(workbook, plan.steps.length);
+      return outcome.ok ? { ok: true } : { ok: false, problem: outcome.words };
+    },
+    example: () => {
+      const there = shelf.list().find(({ example }) => example);
+      if (there !== undefined) return loaded(shelf.load(there.id));
+      const [first] = means.recipes;
+      if (first === undefined) return { ok: false, problem: 'There is no recipe to show.' };
+      return putOnShelf(shelf, first, makeExample(first, now()));
+    },
+  };
+}
+
+/** The recipe comes out of the workbook: a newer one in the program must not change a build. */
+function loaded(opened: ReturnType<Shelf['load']>): Loaded {
+  if (!opened.ok) return { ok: false, problem: opened.words, held: opened.why === 'held' };
+  const { workbook, notice } = opened;
+  const read = readRecipe(workbook.recipeText);
+  if (read.ok) return { ok: true, workbook, recipe: read.recipe, notice };
+  const why = read.problems.map(problem => problemWords(problem).problem).join(' ');
+  return { ok: false, problem: `The recipe kept in "${workbook.name}" can't be read: ${why}` };
+}
+
+function created(
+  { shelf, recipes, display, now }: Means,
+  { recipe, name, answers }: NewBuild,
+): Loaded {
+  const kept = recipes.find(one => one.recipe.id === recipe);
+  if (kept === undefined) return { ok: false, problem: `There is no recipe "${recipe}".` };
+  const taken = new Set(shelf.list().map(({ id }) => id));
+  const workbook = startWorkbook({
+    id: workbookId(name, taken),
+    name,
+    recipe,
+    recipeText: kept.text,
+    display,
+    answers,
+    example: false,
+    nowMs: now(),
+  });
+  return putOnShelf(shelf, kept, workbook);
+}
+
+function putOnShelf(shelf: Shelf, { recipe }: KeptRecipe, workbook: Workbook): Loaded {
+  const made = makePlan(recipe, workbook.answers, workbook.display);
+  const outcome = shelf.create(workbook, made.ok ? made.plan.steps.length : 0);
+  return outcome.ok ? { ok: true, workbook, recipe } : { ok: false, problem: outcome.words };
+}
