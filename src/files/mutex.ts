@@ -1,8 +1,9 @@
 import { mkdirSync, rmdirSync, statSync } from 'node:fs';
 import { errorCode } from './disk-trouble.js';
+import { pause } from './pause.js';
 
 const PAUSE_MS = 5;
-const PAUSES = 400;
+const TRIES = 400;
 /** What is done inside takes a millisecond; a folder this old was left behind by a killed program. */
 const ABANDONED_MS = 10_000;
 
@@ -20,10 +21,10 @@ export function withMutex<Result>(folder: string, act: () => Result): Result {
 }
 
 function enter(folder: string): void {
-  for (let pause = 0; pause < PAUSES; pause += 1) {
+  for (let tries = 0; tries < TRIES; tries += 1) {
     if (made(folder)) return;
     if (isAbandoned(folder)) clear(folder);
-    else wait();
+    else pause(PAUSE_MS);
   }
   throw new Error(`${folder} is busy`);
 }
@@ -52,8 +53,4 @@ function clear(folder: string): void {
   } catch {
     // Gone already: taken for abandoned while this program was stopped, or another one was quicker.
   }
-}
-
-function wait(): void {
-  Atomics.wait(new Int32Array(new SharedArrayBuffer(4)), 0, 0, PAUSE_MS);
 }

@@ -12,6 +12,7 @@ import {
   takeLock,
   takeOverLock,
 } from './lock.js';
+import { pause } from './pause.js';
 import type { Opened } from './shelf.js';
 
 /** A build that this session has open. Its revision and its lock change with what happens on disk. */
@@ -30,12 +31,16 @@ type Opening = {
 
 type OpeningOutcome = { readonly build: OpenBuild | undefined; readonly opened: Opened };
 
+/** The other program may be in the middle of its last save, which takes a few ms. */
+const SAVE_UNDER_WAY_MS = 150;
+
 /** Locks a build and reads it. Where no lock can be made it may be looked at, and a notice says so. */
 export function openBuild({ files, nowMs, claim }: Opening): OpeningOutcome {
   const take = claim === 'if free' ? takeLock : takeOverLock;
   const locked = take(files.lock, nowMs);
   if (!locked.ok && locked.why === 'held') return { build: undefined, opened: held(files, locked) };
   const lock = locked.ok ? locked.lock : undefined;
+  if (claim === 'in any case') pause(SAVE_UNDER_WAY_MS);
   const loaded = loadWorkbook(files, nowMs);
   if (!loaded.ok) {
     if (lock !== undefined) releaseLock(lock);

@@ -1,0 +1,48 @@
+import fc from 'fast-check';
+import type { Event } from '../../src/workbook/events.js';
+import { TUESDAY_14 } from '../support/journal.js';
+
+const atMs = fc.integer({ min: TUESDAY_14, max: TUESDAY_14 + 7 * 24 * 3_600_000 });
+const step = fc.constantFrom('cut-frame/1', 'cut-frame/2', 'notch-rails', 'seal');
+const timer = fc.constantFrom('clamp', 'dwell', 'dry');
+const text = fc.string({ maxLength: 12, unit: 'grapheme' });
+
+type Forms = { [Kind in Event['kind']]: fc.Arbitrary<Extract<Event, { readonly kind: Kind }>> };
+
+/** One generator for each kind of entry: the compiler misses a new kind here. */
+const FORMS: Forms = {
+  'build-started': fc.record({ kind: fc.constant('build-started'), atMs }),
+  'piece-done': fc.record({
+    kind: fc.constant('piece-done'),
+    atMs,
+    step,
+    count: fc.integer({ min: 1, max: 14 }),
+  }),
+  'check-made': fc.record({
+    kind: fc.constant('check-made'),
+    atMs,
+    step,
+    check: fc.integer({ min: 0, max: 3 }),
+  }),
+  'step-done': fc.record({ kind: fc.constant('step-done'), atMs, step }),
+  'step-visited': fc.record({ kind: fc.constant('step-visited'), atMs, step }),
+  'timer-started': fc.record({
+    kind: fc.constant('timer-started'),
+    atMs,
+    timer,
+    name: text,
+    lastsMinutes: fc.double({ min: 0, max: 3000, noNaN: true }),
+    then: text,
+    step,
+  }),
+  'timer-silenced': fc.record({ kind: fc.constant('timer-silenced'), atMs, timer }),
+  'timer-stopped': fc.record({ kind: fc.constant('timer-stopped'), atMs, timer }),
+  'note-written': fc.record({ kind: fc.constant('note-written'), atMs, step, text }),
+  paused: fc.record({ kind: fc.constant('paused'), atMs, step, note: text }),
+  resumed: fc.record({ kind: fc.constant('resumed'), atMs }),
+  briefed: fc.record({ kind: fc.constant('briefed'), atMs, caution: text }),
+  'taken-back': fc.record({ kind: fc.constant('taken-back'), atMs }),
+};
+
+export const anyEvent: fc.Arbitrary<Event> = fc.oneof(...Object.values(FORMS));
+export const anyJournal: fc.Arbitrary<readonly Event[]> = fc.array(anyEvent, { maxLength: 40 });
