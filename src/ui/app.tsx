@@ -7,7 +7,7 @@ import { PressProvider } from './press.js';
 import { contextOf, frameOf, isTooSmall, SMALLEST } from './program.js';
 import { type Session, topPage } from './session.js';
 import { LookProvider } from './theme.js';
-import { useTicker } from './ticker.js';
+import { useSettling, useTicker } from './ticker.js';
 import { useKeys } from './use-keys.js';
 import { useRepaint, useResize } from './window-size.js';
 
@@ -21,6 +21,7 @@ export function App({ session }: { readonly session: Session }) {
   useResize(session.resize);
   useRepaint(program.paints);
   useTicker(program, session.tick);
+  useSettling(page, session.settle);
   useEffect(() => session.call(title), [session, title]);
   const { columns, rows } = frameOf(program.size);
   if (isTooSmall(program.size)) return <TooSmall />;

@@ -9,6 +9,8 @@ export type Page = {
   readonly widget: (at: Context) => Widget | undefined;
   readonly confirms: (at: Context) => boolean;
   readonly press: (key: Key, at: Context) => { readonly page: Page; readonly asks: readonly Ask[] };
+  /** The page after work that was put off; nothing where there is none. */
+  readonly settle: (at: Context) => Page | undefined;
   readonly view: (at: Context) => ReactNode;
 };
 
@@ -32,6 +34,10 @@ function pageOf<State>(screen: Screen<State>, state: State): Page {
     press: (key, at) => {
       const outcome = screen.press(state, key, at);
       return { page: pageOf(screen, outcome.state), asks: outcome.asks };
+    },
+    settle: at => {
+      const settled = screen.settle?.(state, at);
+      return settled === undefined ? undefined : pageOf(screen, settled);
     },
     view: at => createElement(screen.view, { state, at }),
   };

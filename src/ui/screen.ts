@@ -111,6 +111,8 @@ export type Screen<State> = {
    * screen's `press` gets the rest.
    */
   readonly widget?: (state: State, at: Context) => Widget | undefined;
+  /** Work that may wait until no key has come for a moment; nothing where there is none. */
+  readonly settle?: (state: State, at: Context) => State | undefined;
   /** Where enter can't be taken back: a second enter within a quarter second is a bounce. */
   readonly confirms?: (state: State, at: Context) => boolean;
 };

@@ -1,11 +1,11 @@
 import type { Display } from '../measure/quantities.js';
 import type { Recipe } from '../recipe/recipe.js';
 import { type Clocks, clockChanged } from '../workbook/clock-changed.js';
-import { isBellDue, isRinging } from './alarms.js';
+import { alarmsOf, isBellDue, isRinging } from './alarms.js';
 import { perform, saved } from './asks.js';
 import type { Page, Screens } from './page.js';
 import { alarms, contextOf, isTooSmall, type Program } from './program.js';
-import type { Ask, Key, Size } from './screen.js';
+import type { Ask, Key, ShelfLine, Size } from './screen.js';
 import type { Services } from './services.js';
 import type { Look } from './theme.js';
 
@@ -65,6 +65,14 @@ export class Session {
     const { nowMs } = program;
     if (isBellDue(alarms(program), { beforeMs, nowMs, lastKeyMs })) this.#start.services.bell();
     this.#show(program);
+  };
+
+  /** Does what a screen has put off, if it is still the one that is seen. */
+  readonly settle = (put: Page): void => {
+    const program = this.#program;
+    const page = topPage(program) === put ? put.settle(contextOf(program)) : undefined;
+    if (page === undefined) return;
+    this.#show({ ...program, pages: [...program.pages.slice(0, -1), page] });
   };
 
   readonly resize = (size: Size): void => {
@@ -144,22 +152,30 @@ function isBounce({ nowMs, lastEnterMs }: Program): boolean {
   return nowMs - lastEnterMs < BOUNCE_MS;
 }
 
+/** What ended in other builds before the program started is told on the shelf, and rings no more. */
+function endedBefore(shelf: readonly ShelfLine[], nowMs: number): ReadonlySet<string> {
+  const ended = alarmsOf(undefined, shelf, new Set()).filter(alarm => isRinging(alarm, nowMs));
+  return new Set(ended.map(({ id }) => id));
+}
+
 function emptyProgram({ services, recipes, display, look, size }: Start): Program {
+  const shelf = services.list();
+  const nowMs = services.now();
   return {
     pages: [],
     size,
     look,
     display,
     recipes,
-    shelf: services.list(),
+    shelf,
     build: undefined,
     interview: undefined,
     saving: { kind: 'nothing-yet' },
     notice: undefined,
-    nowMs: services.now(),
+    nowMs,
     lastKeyMs: NEVER,
     lastEnterMs: NEVER,
-    heard: new Set(),
+    heard: endedBefore(shelf, nowMs),
     held: undefined,
     leaving: false,
     paints: 0,

@@ -18,6 +18,8 @@ type EffectViewProps = {
 /** What the answers give as they stand: sizes, boards, money, and what does not fit. */
 export function EffectView({ effect, width, height }: EffectViewProps) {
   const { plan, problems, current } = effect;
+  const known = plan !== undefined || problems.length > 0;
+  const title = current ? 'With this answer' : known ? 'Before this answer' : 'Working it out';
   const said = plan === undefined ? [] : effectLines(plan);
   const heeds = plan === undefined ? problems : plan.warnings;
   const lines = heeds.flatMap(text =>
@@ -30,7 +32,7 @@ export function EffectView({ effect, width, height }: EffectViewProps) {
       : lines;
   return (
     <Box flexDirection="column" width={width} height={height} overflow="hidden" flexShrink={0}>
-      <Rule width={width} title={current ? 'With this answer' : 'Before what you are typing'} />
+      <Rule width={width} title={title} />
       <Lines lines={said} />
       {shown.length === 0 || room === 0 ? null : (
         <Text color={ACCENT.heed} wrap="truncate">

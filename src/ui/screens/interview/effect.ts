@@ -12,9 +12,12 @@ export type Effect = {
   readonly plan: Plan | undefined;
   /** Why they give no plan. */
   readonly problems: readonly string[];
-  /** False while a text is being typed that can't be read yet. */
+  /** False once something else was answered or is being typed. */
   readonly current: boolean;
 };
+
+/** Before anything was worked out. */
+export const NO_EFFECT: Effect = { plan: undefined, problems: [], current: false };
 
 export function effectOf(recipe: Recipe, answers: Answers, display: Display): Effect {
   const made = makePlan(recipe, answers, display);

@@ -14,6 +14,7 @@ import {
   optionsOf,
   questionOf,
   type Stage,
+  settle,
   withEffect,
 } from './state.js';
 
@@ -69,7 +70,8 @@ function marked(
   { key, at }: Pressed,
 ): Draft | undefined {
   if (draft.kind !== 'options') return undefined;
-  const room = { count: optionsOf(questionOf(state, id)).length, height: optionRows(at) };
+  const question = questionOf(state, id);
+  const room = { count: optionsOf(question).length, height: optionRows(question, at) };
   if (key.name === 'character' && /^[1-9]$/.test(key.text)) {
     const list = listAt(Number(key.text) - 1, draft.list, room);
     return { kind: 'options', list };
@@ -127,7 +129,8 @@ function inReview(
   if (key.name === 'enter' || key.name === 'space') {
     const question = questions[list.row - 1];
     if (question !== undefined) return show(atQuestion({ ...state, reviewing: true }, question.id));
-    return show(state.effect.plan === undefined ? state : named(state, at));
+    const worked = settle(state) ?? state;
+    return show(worked.effect.plan === undefined ? worked : named(worked, at));
   }
   const moved = moveList(list, key, { count: questions.length + 1, height: reviewRows(at) });
   return show(moved === undefined ? state : { ...state, stage: { kind: 'review', list: moved } });

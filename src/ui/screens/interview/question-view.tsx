@@ -1,14 +1,15 @@
 import { Box, Text } from 'ink';
 import type { Question } from '../../../recipe/recipe.js';
-import { padEnd, wrap } from '../../../text/wrap.js';
+import { wrap } from '../../../text/wrap.js';
 import type { Context } from '../../screen.js';
 import { ACCENT } from '../../theme.js';
 import { fieldText } from '../../widgets/field.js';
 import { FieldView } from '../../widgets/field-view.js';
 import { Lines } from '../../widgets/lines.js';
+import type { ListState } from '../../widgets/list.js';
 import { ListView } from '../../widgets/list-view.js';
 import { formWords, limitWords, readWords } from './question-words.js';
-import { optionRows, textColumns } from './room.js';
+import { optionLines, optionRows, reasonRows, textColumns } from './room.js';
 import { type Draft, draftAnswer, type InterviewState, optionsOf, questionOf } from './state.js';
 
 type QuestionViewProps = {
@@ -30,24 +31,33 @@ export function QuestionView({ state, id, draft, at }: QuestionViewProps) {
       {draft.kind === 'line' ? (
         <LineAnswer state={state} id={id} draft={draft} width={width} />
       ) : (
-        <ListView
-          rows={optionLines(question)}
-          state={draft.list}
-          width={width}
-          height={optionRows(at)}
-        />
+        <Options question={question} list={draft.list} at={at} />
       )}
     </Box>
   );
 }
 
-function optionLines(question: Question): readonly string[] {
-  const options = optionsOf(question);
-  const longest = Math.max(...options.map(({ say }) => say.length));
-  return options.map(({ say, why }, i) => {
-    const number = i < 9 ? String(i + 1) : ' ';
-    return `${number}  ${padEnd(say, longest)}  ${why}`.trimEnd();
-  });
+type OptionsProps = {
+  readonly question: Question;
+  readonly list: ListState;
+  readonly at: Context;
+};
+
+function Options({ question, list, at }: OptionsProps) {
+  const width = textColumns(at);
+  const rows = reasonRows(question, at);
+  const why = optionsOf(question)[list.row]?.why ?? '';
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      <ListView
+        rows={optionLines(question)}
+        state={list}
+        width={width}
+        height={optionRows(question, at)}
+      />
+      {rows === 0 ? null : <Lines lines={['', ...wrap(why, width)]} height={rows} />}
+    </Box>
+  );
 }
 
 type LineAnswerProps = {

@@ -17,10 +17,10 @@ type ReviewProps = {
 
 /** All answers to look over; the first line goes on, any other is opened to be changed. */
 export function ReviewView({ state, list, at }: ReviewProps) {
-  const width = textColumns(at);
+  const width = at.size.columns;
   return (
     <Box flexDirection="column" width={width} flexShrink={0}>
-      <Text bold>Your answers</Text>
+      <Lines lines={['Your answers']} bold />
       <ListView
         rows={[firstRow(state), ...answerRows(state, width - 2)]}
         state={list}
@@ -32,14 +32,14 @@ export function ReviewView({ state, list, at }: ReviewProps) {
 }
 
 function firstRow({ effect }: InterviewState): string {
-  return effect.plan === undefined
+  return effect.plan === undefined && effect.problems.length > 0
     ? 'These answers give no plan yet: change one below'
     : 'All right so: give it a name and begin';
 }
 
 function answerRows(state: InterviewState, width: number): readonly string[] {
   const answers = completeAnswers(state.recipe, state.answers);
-  const sayColumns = Math.floor(width * 0.62);
+  const sayColumns = Math.floor(width * 0.55);
   return asked(state).map(question => {
     const answer = answers[question.id];
     const text = answer === undefined ? '' : answerText(question, answer, state.display);
@@ -58,7 +58,7 @@ export function NameView({ name, at }: NameProps) {
     'and nothing is bought or cut yet.';
   return (
     <Box flexDirection="column" width={width} flexShrink={0}>
-      <Text bold>What shall this build be called?</Text>
+      <Lines lines={['What shall this build be called?']} bold />
       <Lines lines={wrap('A name to find it by, such as the place it is for.', width)} />
       <Box marginY={1}>
         <Text>{'> '}</Text>

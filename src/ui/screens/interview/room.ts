@@ -1,4 +1,8 @@
+import type { Question } from '../../../recipe/recipe.js';
+import { textWidth } from '../../../text/width.js';
+import { padEnd, wrap } from '../../../text/wrap.js';
 import type { Context } from '../../screen.js';
+import { optionsOf } from './state.js';
 
 /** From here on there is room beside the question for a picture. */
 const WIDE = { columns: 100, rows: 24 };
@@ -13,12 +17,40 @@ export function textColumns(at: Context): number {
   return hasPicture(at) ? Math.floor(columns * 0.55) : columns;
 }
 
-/** Rows for the options of a question: what its words and its effect leave. */
-export function optionRows({ size }: Context): number {
-  return Math.max(3, size.rows - 11);
+/** Rows for what the answers give, at the bottom. */
+export function effectRows({ size: { rows } }: Context): number {
+  if (rows < 16) return 4;
+  return rows < 20 ? 5 : 8;
 }
 
-/** Rows for the answers to look over: what a heading and the effect leave. */
-export function reviewRows({ size }: Context): number {
-  return Math.max(3, size.rows - 7);
+/** The options, one line each, with what speaks for them. */
+export function optionLines(question: Question): readonly string[] {
+  const options = optionsOf(question);
+  const longest = Math.max(...options.map(({ say }) => textWidth(say)));
+  return options.map(({ say, why }, i) => {
+    const number = i < 9 ? String(i + 1) : ' ';
+    return `${number}  ${padEnd(say, longest)}  ${why}`.trimEnd();
+  });
+}
+
+/** Columns that the list puts before a line. */
+const MARK = 2;
+
+/** Rows below the options for the whole text of the marked one, where some line is cut. */
+export function reasonRows(question: Question, at: Context): number {
+  const room = textColumns(at) - MARK;
+  return optionLines(question).some(line => textWidth(line) > room) ? 3 : 0;
+}
+
+/** Rows for the options: what is left by a blank row, the words, another blank and the position. */
+export function optionRows(question: Question, at: Context): number {
+  const columns = textColumns(at);
+  const words = wrap(question.say, columns).length + wrap(question.why, columns).length;
+  const left = at.size.rows - effectRows(at) - words - 3 - reasonRows(question, at);
+  return Math.max(3, left);
+}
+
+/** Rows for the answers to look over: what a blank row, the heading and the position leave. */
+export function reviewRows(at: Context): number {
+  return Math.max(3, at.size.rows - effectRows(at) - 3);
 }

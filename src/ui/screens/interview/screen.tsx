@@ -5,24 +5,23 @@ import { EffectView, Picture } from './effect-view.js';
 import { press } from './press.js';
 import { QuestionView } from './question-view.js';
 import { NameView, ReviewView } from './review-view.js';
-import { hasPicture, textColumns } from './room.js';
-import { asked, begin, type InterviewState } from './state.js';
+import { effectRows, hasPicture, textColumns } from './room.js';
+import { asked, begin, type InterviewState, settle } from './state.js';
 
 type ViewProps = { readonly state: InterviewState; readonly at: Context };
-
-const EFFECT_ROWS = 6;
 
 function View({ state, at }: ViewProps) {
   const { columns, rows } = at.size;
   const { plan } = state.effect;
   const left = textColumns(at);
+  const below = effectRows(at);
   return (
     <Box flexDirection="column" height={rows} width={columns}>
       <Box flexGrow={1} marginTop={1} overflow="hidden">
         <Main state={state} at={at} />
-        {hasPicture(at) && plan !== undefined ? (
+        {hasPicture(at) && plan !== undefined && state.stage.kind !== 'review' ? (
           <Box marginLeft={3} flexShrink={0}>
-            <Picture plan={plan} columns={columns - left - 3} rows={rows - EFFECT_ROWS - 1} />
+            <Picture plan={plan} columns={columns - left - 3} rows={rows - below - 1} />
           </Box>
         ) : null}
       </Box>
@@ -31,7 +30,7 @@ function View({ state, at }: ViewProps) {
           ! Leaving forgets these answers. Press esc once more to leave, or go on.
         </Text>
       ) : null}
-      <EffectView effect={state.effect} width={columns} height={EFFECT_ROWS} />
+      <EffectView effect={state.effect} width={columns} height={below} />
     </Box>
   );
 }
@@ -97,6 +96,7 @@ export const interviewScreen: Screen<InterviewState> = {
   press,
   view: View,
   hints,
+  settle,
   widget: ({ stage }) => (stage.kind === 'name' ? 'text' : undefined),
   confirms: ({ stage }) => stage.kind === 'name',
 };

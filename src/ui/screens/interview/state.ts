@@ -7,7 +7,7 @@ import type { Option, Question, Recipe } from '../../../recipe/recipe.js';
 import type { Answer, Answers } from '../../../recipe/values.js';
 import { type Field, fieldOf, fieldText } from '../../widgets/field.js';
 import { LIST_TOP, type ListState } from '../../widgets/list.js';
-import { type Effect, effectOf } from './effect.js';
+import { type Effect, effectOf, NO_EFFECT } from './effect.js';
 
 /** What is being answered: a line of text, or the marked one of the options. */
 export type Draft =
@@ -30,6 +30,8 @@ export type InterviewState = {
   /** Leaving was asked for, which forgets the answers. */
   readonly leaving: boolean;
   readonly effect: Effect;
+  /** Answers whose effect is still to be worked out, in the next pause. */
+  readonly pending: Answers | undefined;
 };
 
 /** Everything answered, as it stands with the usual answers for the rest. */
@@ -104,22 +106,29 @@ export function atReview(state: InterviewState, list: ListState = LIST_TOP): Int
   });
 }
 
-/** Worked out anew for the answers as they stand, the one being given included. */
-export function withEffect(state: InterviewState): InterviewState {
-  const { recipe, stage, display, effect } = state;
+/** To be worked out anew for the answers as they stand, the one being given included. */
+export function withEffect(before: InterviewState): InterviewState {
+  const { recipe, stage } = before;
+  const state = { ...before, effect: { ...before.effect, current: false } };
   const answer = stage.kind === 'question' ? draftAnswer(state, stage.id, stage.draft) : undefined;
   // A text that can't be read yet leaves standing what the last good one gave.
-  if (answer?.ok === false) return { ...state, effect: { ...effect, current: false } };
+  if (answer?.ok === false) return { ...state, pending: undefined };
   const given =
     stage.kind === 'question' && answer !== undefined
       ? { ...state.answers, [stage.id]: answer.value }
       : state.answers;
-  return { ...state, effect: effectOf(recipe, completeAnswers(recipe, given), display) };
+  return { ...state, pending: completeAnswers(recipe, given) };
+}
+
+/** The state with its effect worked out, or nothing where it is already. */
+export function settle(state: InterviewState): InterviewState | undefined {
+  const { pending, recipe, display } = state;
+  if (pending === undefined) return undefined;
+  return { ...state, pending: undefined, effect: effectOf(recipe, pending, display) };
 }
 
 /** The beginning: the first question that was not answered before. */
 export function begin(recipe: Recipe, answers: Answers, display: Display): InterviewState {
-  const effect = effectOf(recipe, completeAnswers(recipe, answers), display);
   const state: InterviewState = {
     recipe,
     display,
@@ -127,7 +136,8 @@ export function begin(recipe: Recipe, answers: Answers, display: Display): Inter
     stage: { kind: 'review', list: LIST_TOP },
     reviewing: false,
     leaving: false,
-    effect,
+    effect: NO_EFFECT,
+    pending: completeAnswers(recipe, answers),
   };
   const [first] = asked(state).filter(({ id }) => answers[id] === undefined);
   return first === undefined ? state : atQuestion(state, first.id);
