@@ -1,0 +1,52 @@
+import type { Figure } from '../../measure/figure.js';
+import type { Display } from '../../measure/quantities.js';
+
+/** What kind of thing an option holds; lengths and temperatures are read as people write them. */
+export type OptionKind = 'length' | 'number' | 'count' | 'temperature' | 'word' | 'words';
+
+export type WorkOption = {
+  readonly name: string;
+  readonly kind: OptionKind;
+  readonly say: string;
+  readonly example: string;
+  /** Left out, this is used; without it the option has to be given. */
+  readonly usual?: string;
+  /** Limits in mm, °C or plain numbers. */
+  readonly least?: number;
+  readonly most?: number;
+  /** For `word`: what it may be. */
+  readonly choices?: readonly string[];
+};
+
+/** Options as read: lengths in mm, temperatures in °C. */
+export type Given = {
+  readonly number: (name: string) => number;
+  readonly word: (name: string) => string;
+  /** Every value of an option that may be given several times. */
+  readonly words: (name: string) => readonly string[];
+  readonly has: (name: string) => boolean;
+  readonly display: Display;
+};
+
+/** A figure with the name it has in words and in JSON (`gap` becomes `gap_mm`). */
+export type Answered = { readonly name: string; readonly say: string; readonly figure: Figure };
+
+export type WorkResult =
+  | {
+      readonly ok: true;
+      readonly figures: readonly Answered[];
+      /** More for the JSON form, such as lists of marks in mm. */
+      readonly more: Readonly<Record<string, unknown>>;
+      /** Sentences under the figures: verdicts, cautions, what was not checked. */
+      readonly notes: readonly string[];
+    }
+  | { readonly ok: false; readonly problems: readonly string[] };
+
+/** One question that somebody asks standing at the saw. */
+export type WorkRule = {
+  readonly name: string;
+  readonly say: string;
+  readonly example: string;
+  readonly options: readonly WorkOption[];
+  readonly work: (given: Given) => WorkResult;
+};

@@ -1,0 +1,72 @@
+import { MILLIMETERS, SIXTEENTHS } from '../../measure/displays.js';
+import { formatFigure, sourceText } from '../../measure/figure-text.js';
+import { nearestWord } from '../../measure/suggest.js';
+import { EXIT, failed, fine, type Outcome } from '../outcome.js';
+import { readOptions } from './read-options.js';
+import type { Answered, WorkResult, WorkRule } from './rule.js';
+import { WORK_RULES } from './rules.js';
+
+/** `notchbook work NAME …`: one number, while standing at the saw. */
+export function workCommand(words: readonly string[]): Outcome {
+  const [name, ...rest] = words;
+  const rule = WORK_RULES.find(it => it.name === name);
+  if (!rule) return failed(unknownRule(name), EXIT.usage);
+  if (rest.includes('--help')) return fine(helpText(rule));
+  const display = unitsOf(rest) === 'metric' ? MILLIMETERS : SIXTEENTHS;
+  const read = readOptions(rule, rest, display);
+  if (!read.ok) return failed([...read.problems, `For example: ${rule.example}`], EXIT.usage);
+  const result = rule.work(read.given);
+  if (!result.ok) return failed([...result.problems, `For example: ${rule.example}`], EXIT.usage);
+  return fine(read.json ? jsonText(result) : plainText(result, display));
+}
+
+function unitsOf(words: readonly string[]): string | undefined {
+  const at = words.indexOf('--units');
+  return at >= 0 ? words[at + 1] : words.find(word => word.startsWith('--units='))?.slice(8);
+}
+
+function unknownRule(name: string | undefined): readonly string[] {
+  const names = WORK_RULES.map(rule => rule.name);
+  const near = name === undefined ? undefined : nearestWord(name, names);
+  return [
+    name === undefined ? 'Work out what?' : `There is nothing called "${name}" to work out.`,
+    near === undefined ? `There are: ${names.join(', ')}.` : `Did you mean ${near}?`,
+  ];
+}
+
+function helpText(rule: WorkRule): string {
+  const lines = rule.options.map(
+    option =>
+      `  --${option.name.padEnd(14)} ${option.say}${option.usual === undefined || option.usual === '' ? '' : ` (usual: ${option.usual})`}`,
+  );
+  return `${[`notchbook work ${rule.name}: ${rule.say}`, '', ...lines, '', `  ${rule.example}`].join('\n')}\n`;
+}
+
+type Good = Extract<WorkResult, { ok: true }>;
+
+function plainText({ figures, notes }: Good, display: typeof SIXTEENTHS): string {
+  const lines = figures.flatMap(({ say, figure }) => [
+    `${say.padEnd(22)} ${formatFigure(figure, display)}`,
+    `${' '.repeat(22)} ${figure.because} [${sourceText(figure.source)}]`,
+  ]);
+  return `${[...lines, ...notes].join('\n')}\n`;
+}
+
+const SUFFIX: Readonly<Record<string, string>> = {
+  mm: '_mm',
+  mm2: '_mm2',
+  kg: '_kg',
+  C: '_c',
+  min: '_minutes',
+  cents: '_cents',
+};
+
+/** `gap_mm`, `change_mm` … for scripts; `figures` holds the same with because and source. */
+function jsonText({ figures, more, notes }: Good): string {
+  const values = figures.map(({ name, figure }) => [
+    `${name}${SUFFIX[figure.unit] ?? ''}`,
+    figure.value,
+  ]);
+  const told = Object.fromEntries(figures.map(({ name, figure }: Answered) => [name, figure]));
+  return `${JSON.stringify({ ...Object.fromEntries(values), ...more, notes, figures: told }, null, 2)}\n`;
+}
