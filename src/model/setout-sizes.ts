@@ -1,6 +1,6 @@
 import { SIXTEENTHS } from '../measure/displays.js';
 import type { Display } from '../measure/quantities.js';
-import { evaluate, explain } from '../recipe/evaluate.js';
+import { explain } from '../recipe/evaluate.js';
 import type { Value } from '../recipe/values.js';
 import type { Setting } from './setout-setting.js';
 
@@ -16,11 +16,10 @@ export type SizeFound = {
 export function sizesFound(setting: Setting, display: Display = SIXTEENTHS): readonly SizeFound[] {
   const { assembly, ground, scope } = setting;
   return assembly.sizes.flatMap(({ id, formula, why }) => {
-    const found = evaluate(formula, scope);
-    if (found.ok) {
-      return [{ id, value: found.value, because: explain(formula, scope, display), why }];
-    }
-    ground.slate.note(found.problem);
-    return [];
+    const value = scope.find(id);
+    if (value === undefined) throw new Error(`the size ${id} is not in its own scope`);
+    const found = ground.slate.take(value);
+    if (found === undefined) return [];
+    return [{ id, value: found, because: explain(formula, scope, display), why }];
   });
 }
