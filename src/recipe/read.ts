@@ -104,10 +104,10 @@ class Sheet {
     const { log } = this.reading;
     if (node === null) return { kind: 'scalar', text: '', at: otherwise, placeOf: () => otherwise };
     const at = this.place(node.range[0]);
-    if (isAlias(node) || ('anchor' in node && node.anchor !== undefined)) {
-      return log.say({ is: 'yaml-alias' }, at);
-    }
-    if (node.tag !== undefined) return log.say({ is: 'yaml-tag', tag: node.tag }, at);
+    if (isAlias(node)) return log.say({ is: 'yaml-alias' }, at);
+    // These are noted, and what stands behind them is read all the same for its own mistakes.
+    if (node.anchor !== undefined) log.say({ is: 'yaml-alias' }, at);
+    if (node.tag !== undefined) log.say({ is: 'yaml-tag', tag: node.tag }, at);
     if (isScalar(node)) return this.scalar(node, at);
     if (isSeq(node)) {
       const items = node.items.map(item => this.entry(item, at));

@@ -4,7 +4,6 @@ import { parseLength } from '../../measure/length.js';
 import { formatMoney, parseMoney } from '../../measure/money.js';
 import { type Parsed, parsed, quoted, unreadable } from '../../measure/parsed.js';
 import type { Display, Mm } from '../../measure/quantities.js';
-import { nearestWord } from '../../measure/suggest.js';
 import type { Offer, OnHand } from '../values.js';
 import { NONE, splitList } from './split-list.js';
 
@@ -71,9 +70,11 @@ function parseStick(text: string, hint: string): Parsed<Stick> {
   return parsed({ section: section.name, length: length.value });
 }
 
+/** A yard has several widths of one thickness: they help more than one guess. */
 function unknownSection(name: string, hint: string): Parsed<never> {
-  const near = nearestWord(name.replace(/\s+/g, ''), sectionNames());
-  const advice = near === undefined ? hint : `Did you mean ${near}? ${hint}`;
+  const [thickness = ''] = name.replace(/\s+/g, '').split(/[x×]/i);
+  const alike = sectionNames().filter(known => known.startsWith(`${thickness}x`));
+  const advice = alike.length === 0 ? hint : `There are ${alike.join(', ')}.`;
   return unreadable(`No section is sold as ${quoted(name)}.`, advice);
 }
 

@@ -14,7 +14,7 @@ export const FILE_WORDS: WordsFor<FileProblem> = {
     hint: 'Write it out, or make an assembly and use it twice.',
   }),
   'yaml-tag': ({ tag }) => ({
-    problem: `The tag ${quoted(tag)} is not read here.`,
+    problem: `The tag ${quoted(tag.replace('tag:yaml.org,2002:', '!!'))} is not read here.`,
     hint: 'Leave it out, or put the whole text in quotes.',
   }),
   'too-deep': ({ most }) => ({

@@ -54,7 +54,7 @@ export const FORMULA_WORDS: WordsFor<FormulaProblem> = {
     hint: differHint(left, right),
   }),
   'wrong-kind': ({ what, wanted, got }) => ({
-    problem: `${capital(what)} needs ${wanted} and gets ${got}.`,
+    problem: `${said(what)} needs ${wanted} and gets ${got}.`,
     hint: wanted === 'a length' && got === 'a plain number' ? 'Write its unit, such as 2 in.' : '',
   }),
   'divides-by-zero': ({ what }) => ({
@@ -84,6 +84,11 @@ function differHint(left: string, right: string): string {
 
 function shortened(found: string): string {
   return found.startsWith('"') ? quoted(found.slice(1, -1)) : found;
+}
+
+/** A sentence begins with a capital, but the words of a formula keep their spelling. */
+function said(what: string): string {
+  return what.includes(' ') ? capital(what) : what;
 }
 
 function capital(words: string): string {
