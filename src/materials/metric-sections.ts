@@ -39,6 +39,11 @@ const GROUPS: readonly Group[] = [
     sizes: ['45x70'],
   },
   {
+    sold: 'planed strip',
+    source: practice('planed strips as hardware stores sell them; sizes differ, measure one'),
+    sizes: ['21x21', '21x33'],
+  },
+  {
     sold: 'planed, Nordic sizes',
     source: practice('planed sizes as Nordic merchants stock them'),
     sizes: [
