@@ -3,10 +3,11 @@ import type { BoardBox, Span } from './frame-of-board.js';
 type Way = keyof BoardBox;
 const WAYS: readonly Way[] = ['along', 'across', 'through'];
 
-/** A cell of the grid that all edges of the notches make, by its place along each way. */
-type Cell = Readonly<Record<Way, number>>;
+/** The edges of all boxes along each way, in order, each once. */
+type Lines = Readonly<Record<Way, readonly number[]>>;
 
-type Lines = Record<Way, readonly number[]>;
+/** One cell of the grid that the lines make, by the lines that it begins at, and whether wood is gone there. */
+type Cell = Readonly<Record<Way, number>> & { readonly gone: boolean };
 
 /**
  * The wood that is gone, written so that it does not matter in how many boxes it was taken away: two
@@ -18,10 +19,16 @@ export function notchShape(boxes: readonly BoardBox[]): string {
     across: edges(boxes, 'across'),
     through: edges(boxes, 'through'),
   };
-  for (const way of WAYS) lines[way] = lines[way].filter(line => matters(boxes, lines, way, line));
-  const gone = cells(lines).filter(cell => isGone(boxes, lines, cell));
-  const words = WAYS.map(way => lines[way].join(','));
-  return [...words, gone.map(cell => WAYS.map(way => cell[way]).join('.')).join(' ')].join('|');
+  const cells = cellsOf(boxes, lines);
+  const kept = {
+    along: linesThatMatter(cells, lines, 'along'),
+    across: linesThatMatter(cells, lines, 'across'),
+    through: linesThatMatter(cells, lines, 'through'),
+  };
+  const gone = cells
+    .filter(cell => cell.gone && WAYS.every(way => kept[way].has(cell[way])))
+    .map(cell => `${cell.along}.${cell.across}.${cell.through}`);
+  return [...WAYS.map(way => [...kept[way]].join(',')), gone.join(' ')].join('|');
 }
 
 function edges(boxes: readonly BoardBox[], way: Way): readonly number[] {
@@ -29,29 +36,37 @@ function edges(boxes: readonly BoardBox[], way: Way): readonly number[] {
   return [...new Set(all)].sort((a, b) => a - b);
 }
 
-/** A line matters when somewhere along it there is wood on one side only. */
-function matters(boxes: readonly BoardBox[], lines: Lines, way: Way, line: number): boolean {
-  const at = lines[way].indexOf(line);
-  return cells(lines).some(
-    cell =>
-      cell[way] === at &&
-      isGone(boxes, lines, cell) !== isGone(boxes, lines, { ...cell, [way]: at - 1 }),
-  );
+function cellsOf(boxes: readonly BoardBox[], lines: Lines): readonly Cell[] {
+  const cells: Cell[] = [];
+  for (const along of lines.along) {
+    const first = boxes.filter(box => within(box.along, along));
+    for (const across of lines.across) {
+      const second = first.filter(box => within(box.across, across));
+      for (const through of lines.through) {
+        const gone = second.some(box => within(box.through, through));
+        cells.push({ along, across, through, gone });
+      }
+    }
+  }
+  return cells;
 }
 
-function cells(lines: Lines): readonly Cell[] {
-  return lines.along.flatMap((_, along) =>
-    lines.across.flatMap((_, across) =>
-      lines.through.map((_, through) => ({ along, across, through })),
-    ),
-  );
+/** Lines with wood on one side only, somewhere along them; the others are inside a hole or a board. */
+function linesThatMatter(cells: readonly Cell[], lines: Lines, way: Way): ReadonlySet<number> {
+  const slices = new Map(lines[way].map(line => [line, '']));
+  for (const cell of cells) {
+    slices.set(cell[way], `${slices.get(cell[way])}${cell.gone ? 1 : 0}`);
+  }
+  const matter = new Set<number>();
+  let before = '';
+  for (const [line, slice] of slices) {
+    if (slice !== before && (before !== '' || slice.includes('1'))) matter.add(line);
+    before = slice;
+  }
+  return matter;
 }
 
-/** Looked up just past the lines that the cell begins at; edges are whole numbers, so that is inside. */
-function isGone(boxes: readonly BoardBox[], lines: Lines, cell: Cell): boolean {
-  return boxes.some(box => WAYS.every(way => within(box[way], lines[way][cell[way]])));
-}
-
-function within(span: Span, line: number | undefined): boolean {
-  return line !== undefined && span.from <= line && line < span.to;
+/** A cell begins at a line and ends at the next, so its first corner tells where it lies. */
+function within(span: Span, line: number): boolean {
+  return span.from <= line && line < span.to;
 }
