@@ -22,7 +22,9 @@ export function App({ session }: { readonly session: Session }) {
   useRepaint(program.paints);
   useTicker(program, session.tick);
   useSettling(page, session.settle);
-  useEffect(() => session.call(title), [session, title]);
+  useEffect(() => {
+    session.call(title);
+  }, [session, title]);
   const { columns, rows } = frameOf(program.size);
   if (isTooSmall(program.size)) return <TooSmall />;
   return (

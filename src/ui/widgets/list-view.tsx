@@ -1,4 +1,5 @@
 import { Box, Text } from 'ink';
+import { toAscii } from '../../text/safe-text.js';
 import { cut } from '../../text/wrap.js';
 import { marks, useLook } from '../theme.js';
 import { type ListState, listPosition } from './list.js';
@@ -12,7 +13,8 @@ type ListViewProps = {
 
 /** A window on a long list: one row a line, the marked one with `>`, and where one is in it. */
 export function ListView({ rows, state, width, height }: ListViewProps) {
-  const { pointer } = marks(useLook().ascii);
+  const { ascii } = useLook();
+  const { pointer } = marks(ascii);
   const room = { count: rows.length, height };
   const position = listPosition(state, room);
   const window = rows
@@ -22,7 +24,7 @@ export function ListView({ rows, state, width, height }: ListViewProps) {
     <Box flexDirection="column" width={width} flexShrink={0}>
       {window.map(({ text, number, marked }) => (
         <Text key={number} bold={marked} wrap="truncate">
-          {`${marked ? pointer : ' '} ${cut(text, width - 2)}`}
+          {`${marked ? pointer : ' '} ${cut(ascii ? toAscii(text) : text, width - 2)}`}
         </Text>
       ))}
       {position === '' ? null : <Text wrap="truncate">{`  ${position}`}</Text>}

@@ -1,5 +1,6 @@
 import { Box, Text } from 'ink';
 import SelectInput from 'ink-select-input';
+import { toAscii } from '../../text/safe-text.js';
 import { cut } from '../../text/wrap.js';
 import { usePress } from '../press.js';
 import { ACCENT, marks, useLook } from '../theme.js';
@@ -17,12 +18,13 @@ type MenuProps = {
 /** A short menu, at most nine lines: up and down and enter, or the number alone. */
 export function Menu({ items, width, row = 0 }: MenuProps) {
   const press = usePress();
+  const { ascii } = useLook();
   if (items.length === 0) return null;
   return (
     <SelectInput
       items={items.map(({ id, label }, i) => ({
         value: id,
-        label: cut(`${i + 1}  ${label}`, width - 2),
+        label: cut(`${i + 1}  ${ascii ? toAscii(label) : label}`, width - 2),
       }))}
       initialIndex={Math.min(row, items.length - 1)}
       indicatorComponent={Pointer}

@@ -1,0 +1,240 @@
+import { describe, expect, test } from 'vitest';
+import { contextOf, urgentLines } from '../../src/ui/program.js';
+import type { Ask, Key } from '../../src/ui/screen.js';
+import { topPage } from '../../src/ui/session.js';
+import { Bench, type ProgramOptions, programOn, START_MS, stepDone } from '../support/program.js';
+
+const OPEN: readonly Ask[] = [{ kind: 'open-build', id: 'porch' }];
+const SPACE: Key = { name: 'space' };
+const ENTER: Key = { name: 'enter' };
+const MINUTE = 60_000;
+
+/** A build is open; space records a step as done. */
+function atWork(options: ProgramOptions = {}) {
+  return programOn({
+    asks: OPEN,
+    askFor: (key, bench) =>
+      key.name === 'space' ? [{ kind: 'record', events: [stepDone(bench.nowMs)] }] : [],
+    ...options,
+  });
+}
+
+function withTimer(lastsMinutes: number, options: ProgramOptions = {}) {
+  const timer = { timer: 'clamp', name: 'Clamps', then: 'Take them off.', step: 'screw' };
+  const { bench, session } = programOn({
+    asks: OPEN,
+    askFor: (key, { nowMs }) =>
+      key.name === 'space'
+        ? [
+            {
+              kind: 'record',
+              events: [{ kind: 'timer-started', atMs: nowMs, lastsMinutes, ...timer }],
+            },
+          ]
+        : [],
+    ...options,
+  });
+  session.press(SPACE);
+  return { bench, session };
+}
+
+describe('an event is on disk before it is seen', () => {
+  test('a step that was saved counts as done', () => {
+    const { bench, session } = atWork();
+    session.press(SPACE);
+    expect(bench.saved.at(-1)?.events.at(-1)).toEqual(stepDone(START_MS));
+    expect(session.snapshot().build?.progress.done.size).toBe(1);
+    expect(session.snapshot().saving).toEqual({ kind: 'saved', atMs: START_MS });
+  });
+
+  test('when the disk refuses, it is said on every screen and tried again at the next key', () => {
+    const { bench, session } = atWork();
+    bench.saving = { ok: false, problem: 'the disk is full' };
+    session.press(SPACE);
+    expect(bench.saved).toHaveLength(0);
+    expect(urgentLines(session.snapshot())[0]?.text).toContain('NOT SAVED: the disk is full');
+    expect(session.snapshot().build?.progress.done.size).toBe(1);
+    session.press({ name: 'up' });
+    expect(urgentLines(session.snapshot())[0]?.text).toContain('NOT SAVED');
+    bench.saving = { ok: true };
+    session.press({ name: 'up' });
+    expect(bench.saved.at(-1)?.events.at(-1)?.kind).toBe('step-done');
+    expect(urgentLines(session.snapshot())).toEqual([]);
+  });
+
+  test('quitting with unsaved steps has to be asked for twice', () => {
+    const { bench, session } = programOn({
+      asks: OPEN,
+      askFor: (key, { nowMs }) => {
+        if (key.name === 'space') return [{ kind: 'record', events: [stepDone(nowMs)] }];
+        return key.name === 'escape' ? [{ kind: 'quit' }] : [];
+      },
+    });
+    bench.saving = { ok: false, problem: 'the disk is full' };
+    session.press(SPACE);
+    session.press({ name: 'escape' });
+    expect(bench.quits).toBe(0);
+    session.press({ name: 'escape' });
+    expect(bench.quits).toBe(1);
+  });
+
+  test('a burst of keys in one turn loses none of them', () => {
+    const { bench, session } = atWork();
+    for (let i = 0; i < 50; i += 1) session.press(SPACE);
+    expect(bench.saved).toHaveLength(50);
+    // The journal of the build began with one entry of its own.
+    expect(session.snapshot().build?.workbook.events).toHaveLength(51);
+  });
+});
+
+describe('enter twice', () => {
+  test('within a quarter second counts once where enter can not be taken back', () => {
+    const quits = (waitMs: number, confirms: boolean) => {
+      const { bench, session } = programOn({
+        asks: OPEN,
+        confirms,
+        askFor: key => (key.name === 'enter' ? [{ kind: 'quit' }] : []),
+      });
+      session.press(ENTER);
+      bench.wait(waitMs);
+      session.press(ENTER);
+      return bench.quits;
+    };
+    expect(quits(100, true)).toBe(1);
+    expect(quits(300, true)).toBe(2);
+    expect(quits(100, false)).toBe(2);
+  });
+});
+
+describe('timers', () => {
+  test('ring at the end and twice more, a minute apart', () => {
+    const { bench, session } = withTimer(10);
+    const bells = Array.from({ length: 15 }, () => {
+      bench.wait(MINUTE);
+      session.tick();
+      return bench.bells;
+    });
+    expect(bells).toEqual([0, 0, 0, 0, 0, 0, 0, 0, 0, 1, 2, 3, 3, 3, 3]);
+  });
+
+  test('stop ringing at any key, and stay on the screen until tab says "heard"', () => {
+    const { bench, session } = withTimer(10);
+    bench.wait(10 * MINUTE);
+    session.tick();
+    session.press({ name: 'up' });
+    bench.wait(MINUTE);
+    session.tick();
+    expect(bench.bells).toBe(1);
+    expect(urgentLines(session.snapshot())[0]?.text).toBe(
+      'TIME IS UP: Clamps, ready 1 min ago. Take them off.',
+    );
+    session.press({ name: 'tab' });
+    expect(urgentLines(session.snapshot())).toEqual([]);
+    expect(bench.saved.at(-1)?.events.at(-1)?.kind).toBe('timer-silenced');
+  });
+
+  test('ring once, not three times, after the lid was shut for an hour', () => {
+    const { bench, session } = withTimer(10);
+    bench.nowMs += 60 * MINUTE;
+    session.tick();
+    expect(bench.bells).toBe(1);
+  });
+
+  test('of another build ring too, and tab is enough to have heard them', () => {
+    const bench = new Bench();
+    const timers = [{ name: 'Sealer', endsAtMs: START_MS + 5 * MINUTE }];
+    bench.lines = [shelfLine('deck', { timers })];
+    const { session } = programOn({ bench });
+    bench.wait(5 * MINUTE);
+    session.tick();
+    expect(bench.bells).toBe(1);
+    expect(urgentLines(session.snapshot())[0]?.text).toContain('deck, Sealer');
+    session.press({ name: 'tab' });
+    expect(urgentLines(session.snapshot())).toEqual([]);
+  });
+
+  test('a clock that was set back is told', () => {
+    const { bench, session } = withTimer(10);
+    bench.nowMs -= 30 * MINUTE;
+    bench.steadyMs += 1000;
+    session.tick();
+    expect(urgentLines(session.snapshot())[0]?.text).toContain('set back');
+  });
+});
+
+describe('from screen to screen', () => {
+  const shown = (session: ReturnType<typeof programOn>['session']) =>
+    topPage(session.snapshot()).name;
+
+  test('a build opens at its recap and comes back to the start', () => {
+    const { session } = programOn({ asks: OPEN });
+    expect(shown(session)).toBe('resume');
+    session.press({ name: 'escape' });
+    expect(shown(session)).toBe('home');
+  });
+
+  test('going to a screen that is open already goes back to it', () => {
+    const names = { character: 'plan', space: 'step' } as const;
+    const { session } = programOn({
+      asks: OPEN,
+      askFor: ({ name }) =>
+        name === 'character' || name === 'space' ? [{ kind: 'go', to: names[name] }] : [],
+    });
+    for (let i = 0; i < 10; i += 1) {
+      session.press({ name: 'character', text: 'p' });
+      session.press(SPACE);
+    }
+    expect(session.snapshot().pages.map(({ name }) => name)).toEqual([
+      'home',
+      'resume',
+      'plan',
+      'step',
+    ]);
+  });
+
+  test('a build that another Notchbook has is taken over at the second try', () => {
+    const bench = new Bench();
+    bench.held = true;
+    bench.lines = [shelfLine('porch')];
+    const { session } = programOn({ bench });
+    session.press({ name: 'chosen', id: 'build/porch' });
+    expect(shown(session)).toBe('home');
+    expect(urgentLines(session.snapshot())[0]?.text).toContain('open elsewhere');
+    session.press({ name: 'chosen', id: 'build/porch' });
+    expect(shown(session)).toBe('resume');
+  });
+
+  test('the page of keys knows the screen beneath', () => {
+    const { session } = programOn({
+      asks: [...OPEN, { kind: 'go', to: 'step' }, { kind: 'go', to: 'keys' }],
+    });
+    expect(contextOf(session.snapshot()).under).toEqual({
+      title: 'the step screen',
+      hints: [{ key: 'x', does: 'something on step' }],
+    });
+  });
+
+  test('keys do nothing while the window is too small to see what they do', () => {
+    const { bench, session } = atWork();
+    session.resize({ columns: 50, rows: 10 });
+    session.press(SPACE);
+    expect(bench.saved).toHaveLength(0);
+    session.resize({ columns: 80, rows: 24 });
+    session.press(SPACE);
+    expect(bench.saved).toHaveLength(1);
+  });
+});
+
+function shelfLine(name: string, about = {}) {
+  return {
+    id: name,
+    name,
+    recipe: 'duckboard',
+    example: false,
+    stepsDone: 1,
+    stepsInAll: 3,
+    savedAtMs: START_MS,
+    timers: [],
+    ...about,
+  };
+}
