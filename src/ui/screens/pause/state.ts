@@ -1,0 +1,114 @@
+import { beforeLeaving, type LeavingLine } from '../../../workbook/before-leaving.js';
+import type { Build, Context, Key, Outcome } from '../../screen.js';
+import { noteText } from '../../widgets/note-line.js';
+import { stepToOpen } from '../step/shown-step.js';
+
+export type PauseState = {
+  /** First the note, then what has to be looked after. */
+  readonly stage: 'note' | 'leave';
+  readonly note: string;
+  /** Ids of lines that were seen to. */
+  readonly seenTo: readonly string[];
+  readonly top: number | undefined;
+};
+
+export function open(): PauseState {
+  return { stage: 'note', note: '', seenTo: [], top: undefined };
+}
+
+/** What has to be looked after before the door is shut. */
+export function leavingLines(
+  { workbook, plan, progress }: Build,
+  nowMs: number,
+): readonly LeavingLine[] {
+  return beforeLeaving({ workbook, steps: plan.steps, progress, nowMs });
+}
+
+export function press(state: PauseState, key: Key, at: Context): Outcome<PauseState> {
+  const { build } = at;
+  if (build === undefined) return { state, asks: [{ kind: 'leave' }] };
+  return state.stage === 'note' ? pressNote(state, key) : pressLeave(state, key, { build, at });
+}
+
+/** A space on the empty line is a clicker or a dusty thumb: no note. */
+function pressNote(state: PauseState, key: Key): Outcome<PauseState> {
+  switch (key.name) {
+    case 'typed':
+      return /^\s+$/.test(key.text) && state.note === ''
+        ? show({ ...state, stage: 'leave' })
+        : show({ ...state, note: noteText(key.text) });
+    case 'enter':
+    case 'page-down':
+      return show({ ...state, note: state.note.trim(), stage: 'leave' });
+    case 'escape':
+    case 'page-up':
+      return { state, asks: [{ kind: 'leave' }] };
+    default:
+      return show(state);
+  }
+}
+
+type Bench = { readonly build: Build; readonly at: Context };
+
+function pressLeave(state: PauseState, key: Key, bench: Bench): Outcome<PauseState> {
+  const { build, at } = bench;
+  switch (key.name) {
+    case 'space':
+    case 'enter':
+    case 'page-down': {
+      const open = leavingLines(build, at.nowMs).find(({ id }) => !state.seenTo.includes(id));
+      return open === undefined ? leave(state, bench) : seeTo(state, open.id);
+    }
+    case 'backspace':
+    case 'page-up':
+      return show({ ...state, stage: 'note' });
+    case 'escape':
+      return { state, asks: [{ kind: 'leave' }] };
+    case 'up':
+    case 'down':
+      return show({ ...state, top: Math.max(0, (state.top ?? 0) + (key.name === 'up' ? -1 : 1)) });
+    case 'character':
+      return pressSign(state, key.text, bench);
+    default:
+      return show(state);
+  }
+}
+
+function pressSign(state: PauseState, sign: string, bench: Bench): Outcome<PauseState> {
+  const line = leavingLines(bench.build, bench.at.nowMs)[Number(sign) - 1];
+  if (line !== undefined) return seeTo(state, line.id);
+  switch (sign) {
+    case 'n':
+      return show({ ...state, stage: 'note' });
+    case 'p':
+      return leave(state, bench);
+    case '?':
+      return { state, asks: [{ kind: 'go', to: 'keys' }] };
+    default:
+      return show(state);
+  }
+}
+
+/** Ticked, or unticked where it was. */
+function seeTo(state: PauseState, id: string): Outcome<PauseState> {
+  const seenTo = state.seenTo.includes(id)
+    ? state.seenTo.filter(it => it !== id)
+    : [...state.seenTo, id];
+  return show({ ...state, seenTo, top: undefined });
+}
+
+function leave(state: PauseState, { build, at }: Bench): Outcome<PauseState> {
+  const step = stepToOpen(build)?.id ?? build.progress.lastStep ?? '';
+  const event = { kind: 'paused', atMs: at.nowMs, step, note: state.note.trim() } as const;
+  return {
+    state,
+    asks: [
+      { kind: 'record', events: [event] },
+      { kind: 'go', to: 'home' },
+    ],
+  };
+}
+
+function show(state: PauseState): Outcome<PauseState> {
+  return { state, asks: [] };
+}

@@ -1,0 +1,115 @@
+import { formatMinutes } from '../../../measure/duration.js';
+import { allPages } from '../../../plan/pages/all-pages.js';
+import type { Plan } from '../../../plan/plan.js';
+import type { Block, Page } from '../../../text/page.js';
+import { bodyLines } from '../../../text/page-lines.js';
+import { count } from '../../../text/plural.js';
+import { toAscii } from '../../../text/safe-text.js';
+import { WHO } from '../step/phase-words.js';
+
+/** A page of the plan on the screen: its number key, its short name, what is on it. */
+export type PlanPage = {
+  readonly id: string;
+  readonly key: string;
+  readonly name: string;
+  readonly title: string;
+  /** Empty for the drawing, which is no text. */
+  readonly blocks: readonly Block[];
+};
+
+/** Names short enough for one line of 80 columns. */
+const NAMES: Readonly<Record<string, string>> = {
+  drawing: 'Drawing',
+  overview: 'About',
+  fit: 'Fit',
+  cut: 'Cuts',
+  boards: 'Buy',
+  spacing: 'Gaps',
+  hardware: 'Screws',
+  tools: 'Tools',
+  time: 'Time',
+  steps: 'Steps',
+};
+
+const kept = new WeakMap<Plan, readonly PlanPage[]>();
+
+/** All pages, numbered 1 to 9 and 0 as the number keys stand. */
+export function planPages(plan: Plan): readonly PlanPage[] {
+  const known = kept.get(plan);
+  if (known !== undefined) return known;
+  const drawing: Page = { id: 'drawing', title: 'The finished piece', blocks: [] };
+  const pages = [drawing, ...allPages(plan), stepList(plan)].map(
+    ({ id, title, blocks }, at): PlanPage => ({
+      id,
+      key: String((at + 1) % 10),
+      name: NAMES[id] ?? title,
+      title,
+      blocks,
+    }),
+  );
+  kept.set(plan, pages);
+  return pages;
+}
+
+/** The steps in a table: the whole of each is for the bench. */
+function stepList({ steps }: Plan): Page {
+  const table = {
+    id: 'steps',
+    columns: [
+      { title: 'No.', align: 'right' as const },
+      { title: 'Step', grow: true },
+      { title: 'Who' },
+      { title: 'About', align: 'right' as const },
+    ],
+    rows: steps.map(({ title, who, minutes }, at) => [
+      String(at + 1),
+      title,
+      who === 'both' ? WHO.both : who,
+      formatMinutes(minutes.value),
+    ]),
+  };
+  return { id: 'steps', title: count(steps.length, 'step'), blocks: [{ kind: 'table', table }] };
+}
+
+export type LineStyle = { readonly columns: number; readonly ascii: boolean };
+
+const linesKept = new WeakMap<readonly Block[], Map<string, readonly string[]>>();
+
+/** The text of a page, laid out once for each width. */
+export function pageText(blocks: readonly Block[], { columns, ascii }: LineStyle) {
+  const known = linesKept.get(blocks) ?? new Map<string, readonly string[]>();
+  linesKept.set(blocks, known);
+  const id = `${columns} ${ascii}`;
+  const lines = known.get(id) ?? bodyLines(ascii ? blocks.map(asciiBlock) : blocks, columns);
+  known.set(id, lines);
+  return lines;
+}
+
+/** Plain ASCII before the layout, since some of its stand-ins are wider. */
+function asciiBlock(block: Block): Block {
+  switch (block.kind) {
+    case 'heading':
+    case 'words':
+      return { ...block, text: toAscii(block.text) };
+    case 'list':
+      return { ...block, items: block.items.map(toAscii) };
+    case 'facts':
+      return {
+        ...block,
+        facts: block.facts.map(fact => ({
+          ...fact,
+          name: toAscii(fact.name),
+          text: toAscii(fact.text),
+        })),
+      };
+    case 'table':
+      return {
+        ...block,
+        table: {
+          ...block.table,
+          columns: block.table.columns.map(column => ({ ...column, title: toAscii(column.title) })),
+          rows: block.table.rows.map(row => row.map(toAscii)),
+        },
+      };
+  }
+}

@@ -1,0 +1,113 @@
+import type { View } from '../../../drawing/strokes.js';
+import { turned } from '../../pictures.js';
+import type { Ask, Build, Context, Key, Outcome } from '../../screen.js';
+import { limitTop, type ScrollRoom, scrollTo } from '../../widgets/scroll.js';
+import { asksToEnter } from '../step/shown-step.js';
+import { type PlanPage, pageText, planPages } from './pages.js';
+import { whereFrom } from './where-from.js';
+
+export type PlanState = {
+  /** Number of the page, from 0. */
+  readonly page: number;
+  readonly top: number;
+  readonly view: View;
+  /** Shows where the figures are from, instead of the page. */
+  readonly asked: boolean;
+};
+
+export function open(): PlanState {
+  return { page: 0, top: 0, view: 'front', asked: false };
+}
+
+/** The page that is turned to. */
+export function shownPage({ page }: PlanState, { plan }: Build): PlanPage | undefined {
+  return planPages(plan)[page];
+}
+
+/** The lines below the tabs: of the page, or of where its figures are from. */
+export function shownLines(state: PlanState, build: Build, at: Context): readonly string[] {
+  const page = shownPage(state, build);
+  if (page === undefined) return [];
+  const style = { columns: at.size.columns, ascii: at.ascii };
+  return pageText(state.asked ? whereFrom(page.id, build.plan) : page.blocks, style);
+}
+
+/** The tabs and the title of the page stand above what scrolls. */
+export const HEAD_ROWS = 2;
+
+export function scrollRoom(state: PlanState, build: Build, at: Context): ScrollRoom {
+  const height = Math.max(1, at.size.rows - HEAD_ROWS);
+  return { count: shownLines(state, build, at).length, height };
+}
+
+export function press(state: PlanState, key: Key, at: Context): Outcome<PlanState> {
+  const { build } = at;
+  if (build === undefined) return { state, asks: [{ kind: 'leave' }] };
+  switch (key.name) {
+    case 'left':
+    case 'right':
+      return show(turnedBy(state, key.name === 'left' ? -1 : 1, build));
+    case 'enter':
+      return { state, asks: asksToEnter(build, at.nowMs) };
+    case 'escape':
+    case 'backspace':
+      return state.asked
+        ? show({ ...state, asked: false, top: 0 })
+        : { state, asks: [{ kind: 'leave' }] };
+    case 'space':
+    case 'page-down':
+      return show(further(state, build, at));
+    case 'character':
+      return pressSign(state, key.text, { build, at });
+    default: {
+      const top = scrollTo(state.top, key, scrollRoom(state, build, at));
+      return show(top === undefined ? state : { ...state, top });
+    }
+  }
+}
+
+/** Down by a window; from the end of a page to the next one. */
+function further(state: PlanState, build: Build, at: Context): PlanState {
+  const room = scrollRoom(state, build, at);
+  const top = scrollTo(state.top, { name: 'page-down' }, room) ?? state.top;
+  return top === limitTop(state.top, room) ? turnedBy(state, 1, build) : { ...state, top };
+}
+
+function turnedBy(state: PlanState, by: 1 | -1, { plan }: Build): PlanState {
+  const count = planPages(plan).length;
+  return { ...state, page: (state.page + by + count) % count, top: 0, asked: false };
+}
+
+type Bench = { readonly build: Build; readonly at: Context };
+
+function pressSign(state: PlanState, sign: string, { build }: Bench): Outcome<PlanState> {
+  const page = planPages(build.plan).findIndex(({ key }) => key === sign);
+  if (page >= 0) return show({ ...state, page, top: 0, asked: false });
+  switch (sign) {
+    case '?':
+      return show({ ...state, asked: !state.asked, top: 0 });
+    case 'v':
+      return show({ ...state, page: 0, top: 0, asked: false, view: nextView(state) });
+    case 'a':
+      return { state, asks: [changeAnswers(build)] };
+    case 't':
+      return { state, asks: [{ kind: 'go', to: 'timers' }] };
+    case 'k':
+      return { state, asks: [{ kind: 'go', to: 'keys' }] };
+    default:
+      return show(state);
+  }
+}
+
+/** Where the drawing is not on the screen, the key only shows it. */
+function nextView({ page, view, asked }: PlanState): View {
+  return page === 0 && !asked ? turned(view, 1) : view;
+}
+
+function changeAnswers({ workbook }: Build): Ask {
+  return { kind: 'begin-interview', recipe: workbook.recipe, answers: workbook.answers };
+}
+
+function show(state: PlanState): Outcome<PlanState> {
+  return { state, asks: [] };
+}

@@ -1,0 +1,81 @@
+import { formatMinutes } from '../../../measure/duration.js';
+import { listWords } from '../../../text/list.js';
+import { count } from '../../../text/plural.js';
+import { clockWords } from '../../../workbook/clock-words.js';
+import { type HalfDone, type Recap, recap } from '../../../workbook/recap.js';
+import { timerWords } from '../../../workbook/timers.js';
+import type { Build } from '../../screen.js';
+import type { NamedText } from '../../widgets/facts.js';
+import { WHO } from '../step/phase-words.js';
+import { stepToOpen } from '../step/shown-step.js';
+import { readyParts } from './ready-parts.js';
+
+/** Of what was begun long ago only so much is told. */
+const MOST_HALF_DONE = 3;
+
+/** Where a build was left, in the order in which it matters to somebody who comes back. */
+export function recapFacts(build: Build, nowMs: number): readonly NamedText[] {
+  const { workbook, plan, progress } = build;
+  const told = recap(workbook, plan.steps, progress, nowMs);
+  return [
+    ...lastFacts(told, nowMs),
+    ...noteFacts(told, nowMs),
+    ...told.ranOut.map(({ timer }) => ({
+      name: 'Time is up',
+      text: `${timer.name}, ${timerWords(timer, nowMs)}. ${timer.then}`,
+    })),
+    ...told.running.map(({ timer }) => ({
+      name: 'Waiting',
+      text: `${timer.name}: ${timerWords(timer, nowMs)}. Then: ${timer.then}`,
+    })),
+    ...told.halfDone.slice(0, MOST_HALF_DONE).flatMap(halfDoneFacts),
+    ...readyFacts(build),
+    ...nextFacts(build),
+  ];
+}
+
+function lastFacts({ lastDone, awayMinutes, stepsDone, stepsInAll }: Recap, nowMs: number) {
+  const far = `${stepsDone} of ${count(stepsInAll, 'step')} done`;
+  if (lastDone === undefined) return [{ name: 'So far', text: `${far}; nothing is begun yet.` }];
+  const away = awayMinutes === undefined ? '' : `, ${formatMinutes(awayMinutes)} ago`;
+  return [
+    { name: 'So far', text: `${far}; last here ${clockWords(lastDone.atMs, nowMs)}${away}` },
+    { name: 'Last', text: `${lastDone.title}: ${lastDone.words}` },
+  ];
+}
+
+function noteFacts({ note }: Recap, nowMs: number): readonly NamedText[] {
+  if (note === undefined) return [];
+  return [{ name: 'Your note', text: `${note.text} (${clockWords(note.atMs, nowMs)})` }];
+}
+
+function halfDoneFacts({ title, tally, checksMade, checksInAll }: HalfDone): readonly NamedText[] {
+  const parts = [
+    ...(tally === undefined ? [] : [`${tally.done} of ${count(tally.count, tally.of)}`]),
+    ...(checksMade > 0 ? [`${checksMade} of ${count(checksInAll, 'check')}`] : []),
+  ];
+  return parts.length === 0 ? [] : [{ name: 'Half done', text: `${title}: ${parts.join(', ')}` }];
+}
+
+function readyFacts(build: Build): readonly NamedText[] {
+  const ready = readyParts(build);
+  if (ready.length === 0) return [];
+  const words = ready.map(({ mark, name, count: pieces }) => `${pieces} x ${mark} ${name}`);
+  return [{ name: 'Lies ready', text: words.join(', ') }];
+}
+
+/** The next move, who makes it, and what to take out first. */
+function nextFacts(build: Build): readonly NamedText[] {
+  const { plan } = build;
+  const step = stepToOpen(build);
+  if (step === undefined) return [{ name: 'Next', text: 'Nothing: every step is done.' }];
+  const tools = step.tools.map(id => plan.tools.find(tool => tool.id === id)?.name ?? id);
+  const number = plan.steps.indexOf(step) + 1;
+  const minutes = formatMinutes(step.minutes.value);
+  return [
+    { name: 'Next', text: `Step ${number}: ${step.title} (${WHO[step.who]}, about ${minutes})` },
+    ...(tools.length === 0
+      ? []
+      : [{ name: 'Take out', text: listWords(tools.map(name => name.toLowerCase())) }]),
+  ];
+}

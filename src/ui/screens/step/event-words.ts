@@ -1,0 +1,40 @@
+import type { Plan } from '../../../plan/plan.js';
+import { count } from '../../../text/plural.js';
+import type { Event } from '../../../workbook/events.js';
+
+/** What would be taken back, in words: `2 pieces of "Cut the frame"`, `the note "buy brads"`. */
+export function eventWords(event: Event, { steps, cautions }: Plan): string {
+  const of = 'step' in event ? `"${titleOf(event.step, steps)}"` : '';
+  switch (event.kind) {
+    case 'piece-done':
+      return `${count(event.count, countedIn(event.step, steps))} of ${of}`;
+    case 'check-made':
+      return `check ${event.check + 1} of ${of}`;
+    case 'step-done':
+      return `${of} is done`;
+    case 'timer-started':
+      return `the start of the timer "${event.name}"`;
+    case 'timer-silenced':
+      return 'a timer was heard';
+    case 'timer-stopped':
+      return 'a timer was stopped';
+    case 'note-written':
+      return `the note "${event.text}"`;
+    case 'briefed':
+      return `the caution "${cautions.find(({ id }) => id === event.caution)?.title ?? ''}" was read`;
+    case 'build-started':
+    case 'step-visited':
+    case 'paused':
+    case 'resumed':
+    case 'taken-back':
+      return '';
+  }
+}
+
+function titleOf(id: string, steps: Plan['steps']): string {
+  return steps.find(step => step.id === id)?.title ?? 'a step that is no longer in the plan';
+}
+
+function countedIn(id: string, steps: Plan['steps']): string {
+  return steps.find(step => step.id === id)?.tally?.of ?? 'piece';
+}

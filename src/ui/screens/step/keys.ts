@@ -1,0 +1,111 @@
+import type { Step } from '../../../plan/plan.js';
+import type { Build, Context, KeyHint } from '../../screen.js';
+import { type Move, nextMove } from './next-move.js';
+import { type StepState, shownStep } from './state.js';
+
+const BACK: KeyHint = { key: 'esc', does: 'back to the step' };
+
+/** Which keys work now, the ones most needed in front. */
+export function hints(state: StepState, at: Context): readonly KeyHint[] {
+  const { build } = at;
+  if (build === undefined) return [{ key: 'esc', does: 'back' }];
+  const step = shownStep(state, build);
+  switch (state.pane.kind) {
+    case 'work':
+      return step === undefined ? FINISHED : workHints(step, build, at);
+    case 'why':
+    case 'cautions':
+      return [
+        { key: 'space', does: 'back to the step' },
+        { key: 'up/down', does: 'scroll' },
+      ];
+    case 'picture':
+      return [
+        { key: 'v', does: 'next view' },
+        { key: 'left/right', does: 'turn' },
+        { key: 'space', does: 'back to the step' },
+      ];
+    case 'timers':
+      return [
+        { key: 'space', does: 'start the next' },
+        { key: '1-9', does: 'start that one' },
+        { key: 't', does: 'all timers' },
+        BACK,
+      ];
+    case 'note':
+      return [
+        { key: 'enter', does: 'keep the note' },
+        { key: 'esc', does: 'no note' },
+      ];
+    case 'list':
+      return [
+        { key: 'enter', does: 'show that step' },
+        { key: 'up/down', does: 'move' },
+        { key: '0-9', does: 'number of the step' },
+        { key: 'page up/down', does: 'further' },
+        BACK,
+      ];
+    case 'take-back':
+      return [
+        { key: 'u', does: 'yes, take it back' },
+        { key: 'any other', does: 'no' },
+      ];
+    case 'done-anyway':
+      return [
+        { key: 'd', does: 'yes, done' },
+        { key: 'any other', does: 'no' },
+      ];
+  }
+}
+
+const FINISHED: readonly KeyHint[] = [
+  { key: 'space', does: 'put things away' },
+  { key: 'backspace', does: 'look back' },
+  { key: 'l', does: 'list of steps' },
+  { key: 'u', does: 'undo' },
+  { key: 't', does: 'timers' },
+  { key: 'b', does: 'plan' },
+  { key: '?', does: 'keys' },
+];
+
+/** On the big key first, and only what does something at this step. */
+function workHints(step: Step, build: Build, at: Context): readonly KeyHint[] {
+  const move = nextMove(step, build, at.nowMs);
+  const open = move.kind !== 'go-on' && move.kind !== 'brief';
+  const counted: readonly KeyHint[] = open && step.tally ? [{ key: '+ -', does: 'count' }] : [];
+  const ticked: readonly KeyHint[] =
+    open && step.look.length > 0
+      ? [{ key: `1-${Math.min(9, step.look.length)}`, does: 'tick' }]
+      : [];
+  const timer = step.timers.length > 0 ? 'timer' : 'timers';
+  return [
+    { key: 'space', does: BIG_KEY[move.kind] },
+    { key: 'u', does: 'undo' },
+    { key: '?', does: 'keys' },
+    ...counted,
+    { key: 'w', does: 'why' },
+    { key: 'v', does: 'picture' },
+    { key: 't', does: timer },
+    { key: 'n', does: 'note' },
+    { key: 'l', does: 'list' },
+    { key: 'p', does: 'pause' },
+    ...(step.care.length > 0 ? [{ key: 'c', does: 'cautions' }] : []),
+    ...ticked,
+    ...(open ? [{ key: 'd', does: 'done anyway' }] : []),
+    { key: 'b', does: 'plan' },
+    { key: 'backspace', does: 'step before' },
+    { key: 'up/down', does: 'scroll' },
+    { key: 'right', does: 'look ahead' },
+    { key: 'esc', does: 'leave' },
+  ];
+}
+
+const BIG_KEY: Readonly<Record<Move['kind'], string>> = {
+  brief: 'understood',
+  count: 'one more',
+  check: 'right, tick',
+  'start-timer': 'start timer',
+  wait: 'wait',
+  finish: 'done, next',
+  'go-on': 'next',
+};

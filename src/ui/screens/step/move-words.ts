@@ -1,0 +1,25 @@
+import { formatMinutes } from '../../../measure/duration.js';
+import { count } from '../../../text/plural.js';
+import type { Move } from './next-move.js';
+
+/** What the big key does now, in one line. */
+export function moveWords(move: Move): string {
+  switch (move.kind) {
+    case 'brief':
+      return 'Space: it was read aloud and understood';
+    case 'count': {
+      const { done, count: all, of } = move.tally;
+      return `Space: one more, ${done + 1} of ${count(all, of)}`;
+    }
+    case 'check':
+      return `Space: check ${move.check + 1} is right`;
+    case 'start-timer':
+      return `Space: start the timer, ${formatMinutes(move.timer.minutes)}: ${move.timer.name}`;
+    case 'wait':
+      return `Wait for "${move.timer.name}". Then: ${move.timer.then}`;
+    case 'finish':
+      return 'Space: done, next step';
+    case 'go-on':
+      return 'Space: on to the next step';
+  }
+}

@@ -1,0 +1,86 @@
+import type { Caution, Step, StepTimer } from '../../../plan/plan.js';
+import { isDone, type TallySoFar, tallyOf } from '../../../workbook/next-step.js';
+import { standingEvents } from '../../../workbook/taken-back.js';
+import { isUp } from '../../../workbook/timers.js';
+import type { Timer } from '../../../workbook/workbook.js';
+import type { Build } from '../../screen.js';
+
+/** What one press of the big key does now. */
+export type Move =
+  /** A caution that nobody has heard in this build yet is read aloud. */
+  | {
+      readonly kind: 'brief';
+      readonly caution: Caution;
+      readonly number: number;
+      readonly of: number;
+    }
+  | { readonly kind: 'count'; readonly tally: TallySoFar }
+  | { readonly kind: 'check'; readonly check: number }
+  | { readonly kind: 'start-timer'; readonly timer: StepTimer }
+  /** Nothing: a timer has to run out before the rest of this step. */
+  | { readonly kind: 'wait'; readonly timer: Timer }
+  | { readonly kind: 'finish' }
+  /** The step is done already: on to the next one. */
+  | { readonly kind: 'go-on' };
+
+/**
+ * Briefings, then pieces, then checks, then the timer, then done. A step with several timers runs all
+ * but the last one before its checks: sealer soaks in, is wiped, is looked at, and then dries.
+ */
+export function nextMove(step: Step, build: Build, nowMs: number): Move {
+  const { progress } = build;
+  if (isDone(step, progress)) return { kind: 'go-on' };
+  const briefing = briefingOf(step, build);
+  if (briefing !== undefined) return briefing;
+  const tally = tallyOf(step, progress);
+  if (tally !== undefined && tally.done < tally.count) return { kind: 'count', tally };
+  const early = timerMove(step.timers.slice(0, -1), build, nowMs);
+  if (early !== undefined) return early;
+  const check = openChecks(step, build)[0];
+  if (check !== undefined) return { kind: 'check', check };
+  const last = step.timers.at(-1);
+  if (last !== undefined && !wasStarted(last, build)) return { kind: 'start-timer', timer: last };
+  return { kind: 'finish' };
+}
+
+function briefingOf(step: Step, build: Build): Move | undefined {
+  const { progress } = build;
+  const cautions = cautionsOf(step, build);
+  const heard = cautions.filter(({ id }) => progress.briefed.has(id)).length;
+  const caution = cautions.find(({ id }) => !progress.briefed.has(id));
+  if (caution === undefined) return undefined;
+  return { kind: 'brief', caution, number: heard + 1, of: cautions.length };
+}
+
+/** The cautions of a step, in the order in which it names them. */
+export function cautionsOf(step: Step, { plan }: Build): readonly Caution[] {
+  return step.care.flatMap(id => plan.cautions.find(caution => caution.id === id) ?? []);
+}
+
+/** Numbers, from 0, of the checks still to be made. */
+export function openChecks(step: Step, { progress }: Build): readonly number[] {
+  return step.look.flatMap((_, number) =>
+    progress.checks.has(`${step.id}#${number}`) ? [] : [number],
+  );
+}
+
+/** Was it ever started for this step, whether it still runs or was stopped? */
+export function wasStarted({ id }: StepTimer, { workbook }: Build): boolean {
+  return standingEvents(workbook.events).some(
+    event => event.kind === 'timer-started' && event.timer === id,
+  );
+}
+
+/** The timer of that id, running or up. */
+export function timerById(id: string, { progress }: Build): Timer | undefined {
+  return progress.timers.find(timer => timer.id === id);
+}
+
+function timerMove(timers: readonly StepTimer[], build: Build, nowMs: number): Move | undefined {
+  for (const timer of timers) {
+    if (!wasStarted(timer, build)) return { kind: 'start-timer', timer };
+    const running = timerById(timer.id, build);
+    if (running !== undefined && !isUp(running, nowMs)) return { kind: 'wait', timer: running };
+  }
+  return undefined;
+}

@@ -1,0 +1,132 @@
+import { turned } from '../../pictures.js';
+import type { Build, Key, Outcome } from '../../screen.js';
+import { listAt, moveList } from '../../widgets/list.js';
+import { noteText } from '../../widgets/note-line.js';
+import { scrollTo } from '../../widgets/scroll.js';
+import { listRoom } from './list-rows.js';
+import { timerById, wasStarted } from './next-move.js';
+import { readingRoom } from './reading.js';
+import {
+  asking,
+  type Bench,
+  type Pane,
+  recording,
+  type StepBench,
+  type StepState,
+  show,
+  toStep,
+  WORK,
+  withPane,
+} from './state.js';
+
+type PaneOf<Kind extends Pane['kind']> = Extract<Pane, { readonly kind: Kind }>;
+
+/** Keys that close what lies over the step. */
+function closes(key: Key): boolean {
+  return ['escape', 'backspace', 'space', 'enter', 'left'].includes(key.name);
+}
+
+/** Why, and cautions: to be read. */
+export function pressReading(
+  state: StepState,
+  pane: PaneOf<'why' | 'cautions'>,
+  key: Key,
+  { build, step, at }: StepBench,
+): Outcome<StepState> {
+  if (closes(key)) return withPane(state, WORK);
+  const room = readingRoom(pane.kind, { build, step, at });
+  const top = scrollTo(pane.top, key, room);
+  return top === undefined ? show(state) : withPane(state, { ...pane, top });
+}
+
+/** The picture over the whole screen, to be turned. */
+export function pressPicture(
+  state: StepState,
+  pane: PaneOf<'picture'>,
+  key: Key,
+): Outcome<StepState> {
+  if (key.name === 'right' || (key.name === 'character' && key.text === 'v')) {
+    return withPane(state, { ...pane, view: turned(pane.view, 1) });
+  }
+  if (key.name === 'left') return withPane(state, { ...pane, view: turned(pane.view, -1) });
+  return closes(key) || key.name === 'page-down' || key.name === 'page-up'
+    ? withPane(state, WORK)
+    : show(state);
+}
+
+/** Timers of this step: started by number, a running one only when it is asked for twice. */
+export function pressTimers(
+  state: StepState,
+  pane: PaneOf<'timers'>,
+  key: Key,
+  { build, step, at }: StepBench,
+): Outcome<StepState> {
+  if (key.name === 'escape' || key.name === 'backspace') return withPane(state, WORK);
+  if (key.name === 'character' && key.text === 't') {
+    return asking({ ...state, pane: WORK }, [{ kind: 'go', to: 'timers' }]);
+  }
+  const timer = isNext(key)
+    ? step.timers.find(it => !wasStarted(it, build))
+    : key.name === 'character'
+      ? step.timers[Number(key.text) - 1]
+      : undefined;
+  if (timer === undefined) return isNext(key) ? withPane(state, WORK) : show(state);
+  const running = timerById(timer.id, build) !== undefined;
+  if (running && pane.again !== timer.id) return withPane(state, { ...pane, again: timer.id });
+  const { id, name, minutes, then } = timer;
+  const atMs = at.nowMs;
+  return recording(state, [
+    { kind: 'timer-started', atMs, timer: id, name, lastsMinutes: minutes, then, step: step.id },
+  ]);
+}
+
+function isNext({ name }: Key): boolean {
+  return name === 'space' || name === 'enter' || name === 'page-down';
+}
+
+/** A line about this step; an empty one is no note. */
+export function pressNote(
+  state: StepState,
+  pane: PaneOf<'note'>,
+  key: Key,
+  { step, at }: StepBench,
+): Outcome<StepState> {
+  if (key.name === 'typed') return withPane(state, { ...pane, text: noteText(key.text) });
+  if (key.name === 'escape') return withPane(state, WORK);
+  if (key.name !== 'enter') return show(state);
+  const text = pane.text.trim();
+  if (text === '') return withPane(state, WORK);
+  return recording(state, [{ kind: 'note-written', atMs: at.nowMs, step: step.id, text }]);
+}
+
+/** All steps: moved in, or a number typed; enter shows the marked one. */
+export function pressList(
+  state: StepState,
+  pane: PaneOf<'list'>,
+  key: Key,
+  { build, at }: Bench,
+): Outcome<StepState> {
+  if (key.name === 'escape' || key.name === 'backspace') return withPane(state, WORK);
+  if (key.name === 'enter' || key.name === 'space') {
+    return toStep(state, build.plan.steps[pane.list.row], { build, nowMs: at.nowMs });
+  }
+  if (key.name === 'character' && /^\d$/.test(key.text)) {
+    return withPane(state, typedNumber(pane, key.text, build, at));
+  }
+  const list = moveList(pane.list, key, listRoom(build, at));
+  return list === undefined ? show(state) : withPane(state, { kind: 'list', list, typed: '' });
+}
+
+/** `1` goes to step 1, `12` to step 12; a digit that leads past the end begins a new number. */
+function typedNumber(
+  pane: PaneOf<'list'>,
+  digit: string,
+  build: Build,
+  at: StepBench['at'],
+): PaneOf<'list'> {
+  const longer = pane.typed + digit;
+  const typed = Number(longer) <= build.plan.steps.length ? longer : digit;
+  const number = Number(typed);
+  if (number < 1 || number > build.plan.steps.length) return { ...pane, typed: '' };
+  return { kind: 'list', list: listAt(number - 1, pane.list, listRoom(build, at)), typed };
+}

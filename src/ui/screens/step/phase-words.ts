@@ -1,0 +1,19 @@
+import type { Step } from '../../../plan/plan.js';
+
+export const PHASE: Readonly<Record<Step['phase'], string>> = {
+  plan: 'before the wood',
+  buy: 'at the store',
+  cut: 'cutting',
+  notch: 'notching',
+  'dry-fit': 'dry fit',
+  assemble: 'putting together',
+  finish: 'sealing',
+  place: 'on the spot',
+  'hand-over': 'handing over',
+};
+
+export const WHO: Readonly<Record<Step['who'], string>> = {
+  lead: 'the lead does this',
+  helper: 'the helper does this',
+  both: 'together',
+};

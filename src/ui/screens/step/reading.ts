@@ -1,0 +1,69 @@
+import type { Caution } from '../../../plan/plan.js';
+import { hanging } from '../../../text/page-lines.js';
+import { wrap } from '../../../text/wrap.js';
+import { plainer } from '../../widgets/facts.js';
+import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
+import type { ScrollRoom } from '../../widgets/scroll.js';
+import { cautionsOf } from './next-move.js';
+import type { Work } from './work-rows.js';
+
+/** Wider lines are hard to follow, however wide the window. */
+const WIDEST = 76;
+
+const FIRST = "The tool's manual, the label, your local code and licensed practice come first.";
+
+/** Why a step is done so, or the cautions of its tools, as rows. */
+export function readingRows(kind: 'why' | 'cautions', work: Work): readonly Row[] {
+  const columns = Math.min(WIDEST, work.at.size.columns);
+  return kind === 'why' ? whyRows(work, columns) : allCautions(work, columns);
+}
+
+/** The heading stands above what scrolls. */
+export function readingRoom(kind: 'why' | 'cautions', work: Work): ScrollRoom {
+  return { count: readingRows(kind, work).length, height: Math.max(1, work.at.size.rows - 2) };
+}
+
+function whyRows({ step, at }: Work, columns: number): readonly Row[] {
+  const plain = plainer(at.ascii);
+  const why = step.why === '' ? 'Nothing is noted for this step.' : plain(step.why);
+  const because = `About ${Math.round(step.minutes.value)} min of work: ${plain(step.minutes.because)}.`;
+  const waits = step.timers.map(({ name, because: rule }) => plain(`${name}: ${rule}.`));
+  return [why, because, ...waits].flatMap((text, number) => [
+    ...(number === 0 ? [] : [BLANK]),
+    ...plainRows(wrap(text, columns)),
+  ]);
+}
+
+function allCautions(work: Work, columns: number): readonly Row[] {
+  const cautions = cautionsOf(work.step, work.build);
+  if (cautions.length === 0) {
+    return plainRows(wrap(`No caution of ours belongs to this step. ${FIRST}`, columns));
+  }
+  return cautions.flatMap((caution, number) => [
+    ...(number === 0 ? [] : [BLANK]),
+    ...cautionRows(caution, { columns, ascii: work.at.ascii, roomy: false }),
+  ]);
+}
+
+type CautionStyle = {
+  readonly columns: number;
+  readonly ascii: boolean;
+  readonly roomy: boolean;
+};
+
+/** One caution: its title, its lines, where it is from. */
+export function cautionRows(caution: Caution, style: CautionStyle): readonly Row[] {
+  const { columns, ascii, roomy } = style;
+  const plain = plainer(ascii);
+  const lines = caution.lines.flatMap((line, number) => [
+    ...(roomy && number > 0 ? [BLANK] : []),
+    ...plainRows(hanging('- ', plain(line), columns)),
+  ]);
+  return [
+    { text: plain(caution.title), tone: 'heed' },
+    ...(roomy ? [BLANK] : []),
+    ...lines,
+    ...(roomy ? [BLANK] : []),
+    ...plainRows(wrap(`${FIRST} From: ${plain(caution.source)}.`, columns)),
+  ];
+}

@@ -1,0 +1,100 @@
+import type { View } from '../../../drawing/strokes.js';
+import type { Step } from '../../../plan/plan.js';
+import type { Event } from '../../../workbook/events.js';
+import { canBeTakenBack } from '../../../workbook/taken-back.js';
+import type { Ask, Build, Context, Outcome } from '../../screen.js';
+import type { ListState } from '../../widgets/list.js';
+import { stepAfter, stepToOpen, visit } from './shown-step.js';
+
+/** What lies over the step, if anything. */
+export type Pane =
+  /** The step itself; `top` is set once somebody scrolls. */
+  | { readonly kind: 'work'; readonly top?: number }
+  | { readonly kind: 'why' | 'cautions'; readonly top: number }
+  | { readonly kind: 'picture'; readonly view: View }
+  /** `again`: a timer that runs already and is about to start afresh. */
+  | { readonly kind: 'timers'; readonly again?: string }
+  | { readonly kind: 'note'; readonly text: string }
+  | { readonly kind: 'list'; readonly list: ListState; readonly typed: string }
+  | { readonly kind: 'take-back' | 'done-anyway' };
+
+export type StepState = {
+  /** Id of the step that is seen; none when all are done. */
+  readonly step: string | undefined;
+  readonly pane: Pane;
+  /** When the big key last brought something new under the thumb. */
+  readonly movedAtMs: number;
+};
+
+/** What a key is pressed at. */
+export type Bench = {
+  readonly build: Build;
+  readonly step: Step | undefined;
+  readonly at: Context;
+};
+
+export type StepBench = Bench & { readonly step: Step };
+
+export const WORK: Pane = { kind: 'work' };
+
+export function open({ build }: Context): StepState {
+  const step = build === undefined ? undefined : stepToOpen(build)?.id;
+  return { step, pane: WORK, movedAtMs: Number.NEGATIVE_INFINITY };
+}
+
+/** The step that is seen; none when all are done. */
+export function shownStep({ step }: StepState, { plan }: Build): Step | undefined {
+  return plan.steps.find(({ id }) => id === step);
+}
+
+export function show(state: StepState): Outcome<StepState> {
+  return { state, asks: [] };
+}
+
+export function asking(state: StepState, asks: readonly Ask[]): Outcome<StepState> {
+  return { state, asks };
+}
+
+export function withPane(state: StepState, pane: Pane): Outcome<StepState> {
+  return show({ ...state, pane });
+}
+
+/** Back to the step itself, with these events recorded. */
+export function recording(state: StepState, events: readonly Event[]): Outcome<StepState> {
+  return asking({ ...state, pane: WORK }, [{ kind: 'record', events }]);
+}
+
+/** Another step, from its top; a return will find it where it is not done. */
+export function toStep(
+  state: StepState,
+  step: Step | undefined,
+  { build, nowMs }: { readonly build: Build; readonly nowMs: number },
+): Outcome<StepState> {
+  const there = { ...state, step: step?.id, pane: WORK };
+  return asking(there, visit(step, build, nowMs));
+}
+
+/** The last thing in the journal that can be taken back is struck, and its step is shown. */
+export function takeBack(state: StepState, event: Event, nowMs: number): Outcome<StepState> {
+  if (!canBeTakenBack(event)) return withPane(state, WORK);
+  const step = 'step' in event ? event.step : state.step;
+  const visited: readonly Event[] =
+    step === undefined || step === state.step ? [] : [{ kind: 'step-visited', atMs: nowMs, step }];
+  const events: readonly Event[] = [{ kind: 'taken-back', atMs: nowMs }, ...visited];
+  return recording({ ...state, step }, events);
+}
+
+/** Ticks the step off and shows the one that comes now. */
+export function finish(
+  state: StepState,
+  step: Step,
+  { build, nowMs }: { readonly build: Build; readonly nowMs: number },
+): Outcome<StepState> {
+  const next = stepAfter(step, build);
+  const visited =
+    next === undefined ? [] : [{ kind: 'step-visited', atMs: nowMs, step: next.id } as const];
+  return recording({ ...state, step: next?.id, movedAtMs: nowMs }, [
+    { kind: 'step-done', atMs: nowMs, step: step.id },
+    ...visited,
+  ]);
+}

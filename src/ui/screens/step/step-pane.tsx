@@ -1,0 +1,64 @@
+import { Box } from 'ink';
+import { cut } from '../../../text/wrap.js';
+import { NoteLine } from '../../widgets/note-line.js';
+import { Rows } from '../../widgets/rows.js';
+import { limitTop, scrollWords } from '../../widgets/scroll.js';
+import { PicturePane } from './picture-pane.js';
+import { questionOf } from './question.js';
+import { readingRoom, readingRows } from './reading.js';
+import type { Pane } from './state.js';
+import { timerPaneRows } from './timer-pane-rows.js';
+import { WorkPane } from './work-pane.js';
+import type { Work } from './work-rows.js';
+
+type PaneProps = { readonly pane: Pane; readonly work: Work };
+
+/** A step, or what lies over it. */
+export function StepPane({ pane, work }: PaneProps) {
+  const { columns, rows } = work.at.size;
+  switch (pane.kind) {
+    case 'why':
+    case 'cautions':
+      return <Reading kind={pane.kind} top={pane.top} work={work} />;
+    case 'picture':
+      return <PicturePane work={work} view={pane.view} />;
+    case 'timers':
+      return <Rows rows={timerPaneRows(work, pane.again)} width={columns} height={rows} />;
+    case 'note':
+      return <Note text={pane.text} work={work} />;
+    default: {
+      const top = pane.kind === 'work' ? pane.top : undefined;
+      const question = questionOf(pane, work.step, work.build);
+      return <WorkPane work={work} top={top} question={question} />;
+    }
+  }
+}
+
+type ReadingProps = {
+  readonly kind: 'why' | 'cautions';
+  readonly top: number;
+  readonly work: Work;
+};
+
+function Reading({ kind, top, work }: ReadingProps) {
+  const { columns, rows } = work.at.size;
+  const room = readingRoom(kind, work);
+  const position = scrollWords(top, room);
+  const name = kind === 'why' ? 'Why' : 'Cautions';
+  const text = cut([name, position].filter(words => words !== '').join('   '), columns);
+  const lines = readingRows(kind, work).slice(limitTop(top, room));
+  return (
+    <Rows rows={[{ text, tone: 'strong' }, { text: '' }, ...lines]} width={columns} height={rows} />
+  );
+}
+
+function Note({ text, work }: { readonly text: string; readonly work: Work }) {
+  const { columns } = work.at.size;
+  const heading = cut(`A note about this step: ${work.step.title}`, columns);
+  return (
+    <Box flexDirection="column" width={columns}>
+      <Rows rows={[{ text: heading, tone: 'strong' }, { text: '' }]} width={columns} height={2} />
+      <NoteLine text={text} hint="what you will want to know" width={columns} />
+    </Box>
+  );
+}

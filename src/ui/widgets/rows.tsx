@@ -1,0 +1,43 @@
+import { Box, Text } from 'ink';
+import { toAscii } from '../../text/safe-text.js';
+import { cut } from '../../text/wrap.js';
+import { ACCENT, useLook } from '../theme.js';
+
+/** One line of a screen; the tone only underlines what its words or its mark say. */
+export type Row = {
+  readonly text: string;
+  readonly tone?: 'strong' | 'now' | 'heed';
+};
+
+type RowsProps = {
+  readonly rows: readonly Row[];
+  readonly width: number;
+  readonly height: number;
+};
+
+/** Lines from top to bottom, none wider and not more of them than there is room for. */
+export function Rows({ rows, width, height }: RowsProps) {
+  const { ascii } = useLook();
+  const shown = rows.slice(0, Math.max(0, height)).map((row, number) => ({ ...row, number }));
+  return (
+    <Box flexDirection="column" width={width} flexShrink={0}>
+      {shown.map(({ text, tone, number }) => (
+        <Text key={number} wrap="truncate" {...styleOf(tone)}>
+          {cut(ascii ? toAscii(text) : text, width) || ' '}
+        </Text>
+      ))}
+    </Box>
+  );
+}
+
+function styleOf(tone: Row['tone']) {
+  if (tone === undefined) return {};
+  return tone === 'strong' ? { bold: true } : { bold: true, color: ACCENT[tone] };
+}
+
+/** Plain lines as rows. */
+export function plainRows(lines: readonly string[]): readonly Row[] {
+  return lines.map(text => ({ text }));
+}
+
+export const BLANK: Row = { text: '' };
