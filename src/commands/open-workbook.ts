@@ -22,6 +22,8 @@ export type Workshop = {
   readonly makeExample: ExampleMaker;
   /** What to begin with: a build or an interview that was named. */
   readonly asks: readonly Ask[];
+  /** To be told at once. */
+  readonly notice: string | undefined;
 };
 
 /** Opens the screens on the builder's shelf, and comes back when they are left. */
@@ -39,6 +41,7 @@ export async function openWorkbook(workshop: Workshop): Promise<void> {
         look,
         size: windowSize(window),
         asks,
+        notice: workshop.notice,
       },
       terminal,
     );

@@ -18,6 +18,8 @@ export type Start = {
   readonly size: Size;
   /** What is asked for before the first key: an interview or a build named on the command line. */
   readonly asks: readonly Ask[];
+  /** To be told at once, such as a folder that will not last. */
+  readonly notice?: string | undefined;
 };
 
 /** A second enter within this is a glove that bounced. */
@@ -158,7 +160,7 @@ function endedBefore(shelf: readonly ShelfLine[], nowMs: number): ReadonlySet<st
   return new Set(ended.map(({ id }) => id));
 }
 
-function emptyProgram({ services, recipes, display, look, size }: Start): Program {
+function emptyProgram({ services, recipes, display, look, size, notice }: Start): Program {
   const shelf = services.list();
   const nowMs = services.now();
   return {
@@ -171,7 +173,7 @@ function emptyProgram({ services, recipes, display, look, size }: Start): Progra
     build: undefined,
     interview: undefined,
     saving: { kind: 'nothing-yet' },
-    notice: undefined,
+    notice,
     nowMs,
     lastKeyMs: NEVER,
     lastEnterMs: NEVER,
