@@ -7,6 +7,7 @@ import { formatLengthExact } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
 import type { Joint, Model, Part } from '../model/part.js';
 import type { FastenerRow } from './plan.js';
+import { screwAsSold } from './screw-as-sold.js';
 import type { Setting } from './setting.js';
 
 /** Joints of one name that are held alike: same wood under the head, same grain, same fastener. */
@@ -85,32 +86,20 @@ function screwRow(
 ): FastenerRow {
   const { grain } = first;
   const without = plainButt(first, from, setting);
+  const sold = screwAsSold(choice, setting.display);
+  const { countersink } = choice.holes;
+  const forWood = `for a No. ${choice.gauge} in ${setting.species.name}`;
   return {
     id: first.rule,
     joint: first.name,
     kind: 'screw',
-    what: screwName(choice),
-    length: figure(choice.length, 'mm', choice.because, choice.source),
-    ...woodFigures(first, choice.bite),
-    clearance: figure(
-      choice.holes.clearance.value,
-      'mm',
-      'so that the thread does not hold the pieces apart',
-      choice.holes.clearance.source,
-    ),
-    pilot: figure(
-      choice.holes.pilot.value,
-      'mm',
-      `for a No. ${choice.gauge} in ${setting.species.name}`,
-      choice.holes.pilot.source,
-    ),
-    countersink: figure(
-      choice.holes.countersink.depth.value,
-      'mm',
-      'so that the head sits just below the face',
-      choice.holes.countersink.depth.source,
-    ),
-    drills: drillWords(choice),
+    what: sold.name,
+    length: figure(sold.length, 'mm', sold.because, sold.source),
+    ...woodFigures(first, sold.length - first.through),
+    clearance: figure(sold.clearance.value, 'mm', CLEAR, sold.clearance.source),
+    pilot: figure(sold.pilot.value, 'mm', forWood, sold.pilot.source),
+    countersink: figure(countersink.depth.value, 'mm', FLUSH, countersink.depth.source),
+    drills: sold.drills,
     grain,
     ...counts(joints),
     notes: choice.notes,
@@ -118,9 +107,8 @@ function screwRow(
   };
 }
 
-function drillWords({ holes }: ScrewChoice): string {
-  return `clearance ${holes.clearance.drill}, pilot ${holes.pilot.drill}`;
-}
+const CLEAR = 'so that the thread does not hold the pieces apart';
+const FLUSH = 'so that the head sits just below the face';
 
 function woodFigures(joint: Joint, bite: Mm) {
   return {

@@ -37,7 +37,7 @@ export type MadePlan =
  */
 export function makePlan(recipe: Recipe, answers: Answers, display: Display): MadePlan {
   const setting = settingOf(answers, display);
-  const out = setOut(recipe, answers, { wet: setting.dryness.wetSections });
+  const out = setOut(recipe, answers, { wet: setting.dryness.wetSections, display });
   if (!out.ok) return out;
   const { model } = out;
   const alike = batches(model);

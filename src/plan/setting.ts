@@ -54,7 +54,7 @@ function textOf(answers: Answers, id: string, otherwise: string): string {
 }
 
 function hoursOf(answers: Answers): number {
-  const answer = answers['session_hours'];
+  const answer = answers.session_hours;
   return answer?.kind === 'hours' ? answer.value : USUAL_SESSION_HOURS;
 }
 
