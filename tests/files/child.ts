@@ -1,7 +1,9 @@
 import { writeSync } from 'node:fs';
+import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { takeLock } from '../../src/files/lock.js';
 import { openShelf } from '../../src/files/open-shelf.js';
+import { savePreferences, USUAL_PREFERENCES } from '../../src/files/preferences.js';
 import { record } from '../../src/workbook/start-workbook.js';
 import type { Workbook } from '../../src/workbook/workbook.js';
 
@@ -50,7 +52,7 @@ async function race(): Promise<void> {
   }
 }
 
-/** One save, and what came of it. */
+/** One save, and what came of it; then the same for preferences, and how many ms those took. */
 function saveOnce(): void {
   const shelf = openShelf(folder, Date.now);
   const opened = shelf.load(id);
@@ -58,6 +60,9 @@ function saveOnce(): void {
   say(`notice ${opened.notice ?? 'none'}`);
   const outcome = shelf.save(opened.workbook, 40);
   say(outcome.ok ? 'saved' : `${outcome.problem} ${outcome.words}`);
+  const start = performance.now();
+  const trouble = savePreferences(join(folder, 'builds'), USUAL_PREFERENCES);
+  say(`preferences ${trouble?.problem ?? 'saved'} ${Math.round(performance.now() - start)}`);
 }
 
 if (task === 'save') saveForEver();

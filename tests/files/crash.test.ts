@@ -98,9 +98,10 @@ describe('two programs at the same build', () => {
     const shelf = openShelf(folder, () => TUESDAY_14);
     const opened = shelf.takeOver(LARGE.id);
     if (!opened.ok) throw new Error(opened.words);
-    await sleep(50);
-    const said = await first.kill();
-    expect(said.at(-1)).toMatch(/^failed .*changed by another Notchbook/);
+    let said = await first.line();
+    while (said?.startsWith('saved') === true) said = await first.line();
+    expect(said).toMatch(/^failed .*changed by another Notchbook/);
+    await first.kill();
     expect(shelf.save(opened.workbook, 40)).toMatchObject({ ok: true });
     shelf.release();
   });

@@ -1,4 +1,5 @@
 import { type ChildProcessByStdio, spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -66,8 +67,12 @@ export function startChild(
 }
 
 async function killed(child: Child['process'], line: Child['line']): Promise<readonly string[]> {
+  // Its output closes a moment before the system lets it go; the lock is free only then.
+  const running = child.exitCode === null && child.signalCode === null;
+  const gone = running ? once(child, 'exit') : Promise.resolve();
   child.kill('SIGKILL');
   const said: string[] = [];
   for (let next = await line(); next !== undefined; next = await line()) said.push(next);
+  await gone;
   return said;
 }
