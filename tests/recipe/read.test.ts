@@ -1,8 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { checkRecipe } from '../../src/recipe/check-recipe.js';
 import { formulaNames } from '../../src/recipe/formula-names.js';
 import { problemLine } from '../../src/recipe/problem-words.js';
+import { rangeCorners } from '../../src/recipe/range-corners.js';
 import { readRecipe } from '../../src/recipe/read.js';
 import { complaints, marked, recipeOf, STOOL, stool } from './support/recipes.js';
 
@@ -367,6 +369,10 @@ describe('a file from a stranger', () => {
           broken[at] = line.slice(0, column) + text + line.slice(column + 1);
         }
         const read = readRecipe(broken.join('\n'));
+        if (read.ok) {
+          checkRecipe(read.recipe, { tools: [], cautions: [], sections: [] });
+          rangeCorners(read.recipe);
+        }
         for (const problem of read.ok ? [] : read.problems) {
           expect(problemLine(problem, 'r')).toMatch(/^r:[1-9]\d*:[1-9]\d*: \S/);
           expect(problemLine(problem, 'r')).not.toMatch(/\p{Cc}/u);

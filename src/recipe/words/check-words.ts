@@ -8,20 +8,26 @@ const TARGETS: Readonly<Record<Target, string>> = {
   part: 'part',
   layout: 'layout',
   assembly: 'assembly',
-  take: 'size that the assembly takes',
+  take: 'size',
   notch: 'notch',
   joint: 'joint',
   size: 'named size',
   tool: 'tool',
   caution: 'caution',
   section: 'section of wood',
-  option: 'option of that question',
+  option: 'option',
+};
+
+/** Where nothing of that name is found. */
+const NOT_THERE: Readonly<Partial<Record<Target, string>>> = {
+  option: 'That question has no option',
+  take: 'That assembly takes no size',
 };
 
 /** How it is said when a recipe does not hold together. */
 export const CHECK_WORDS: WordsFor<CheckProblem> = {
   'unknown-target': ({ target, name, near }) => ({
-    problem: `There is no ${TARGETS[target]} ${quoted(name)}.`,
+    problem: `${NOT_THERE[target] ?? `There is no ${TARGETS[target]}`} ${quoted(name)}.`,
     hint: sentences(didYouMean(near), howToAdd(target)),
   }),
   'missing-take': ({ take, assembly }) => ({
