@@ -1,10 +1,12 @@
 import { formatArea } from './area.js';
 import { formatMinutes } from './duration.js';
 import type { Figure, Source, Unit } from './figure.js';
+import { formatFloorLoad } from './floor-load.js';
 import { formatLengthExact } from './format-length.js';
 import { formatNumber } from './format-number.js';
 import { formatMoney } from './money.js';
 import type { Display } from './quantities.js';
+import { formatStress } from './stress.js';
 import { formatTemperature } from './temperature.js';
 import { formatSpace, formatVolume } from './volume.js';
 import { formatGrams, formatWeight } from './weight.js';
@@ -23,6 +25,8 @@ const WRITERS: Readonly<Record<Unit, (value: number, display: Display) => string
   mm3: formatSpace,
   kg: formatWeight,
   g: formatGrams,
+  'kg/m2': formatFloorLoad,
+  MPa: formatStress,
   ml: formatVolume,
   C: formatTemperature,
   min: formatMinutes,

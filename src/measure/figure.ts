@@ -27,6 +27,8 @@ export type Unit =
   | 'mm3'
   | 'kg'
   | 'g'
+  | 'kg/m2'
+  | 'MPa'
   | 'ml'
   | 'C'
   | 'min'

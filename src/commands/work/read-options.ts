@@ -6,6 +6,7 @@ import type { Display } from '../../measure/quantities.js';
 import { nearestWord } from '../../measure/suggest.js';
 import { formatTemperature, parseTemperature } from '../../measure/temperature.js';
 import { atMost } from '../../measure/tolerance.js';
+import { formatWeight, parseWeight } from '../../measure/weight.js';
 import type { Given, WorkOption, WorkRule } from './rule.js';
 
 export type ReadOptions =
@@ -78,6 +79,8 @@ type Reader = (text: string, option: WorkOption, display: Display) => Parsed<Rea
 const READERS: Readonly<Record<WorkOption['kind'], Reader>> = {
   length: (text, option, display) =>
     within(parseLength(text, display.system), option, value => formatLength(value, display)),
+  weight: (text, option, display) =>
+    within(parseWeight(text, display.system), option, value => formatWeight(value, display)),
   temperature: (text, option, display) =>
     within(parseTemperature(text, display.system), option, value =>
       formatTemperature(value, display),

@@ -1,8 +1,15 @@
 import type { Figure } from '../../measure/figure.js';
 import type { Display } from '../../measure/quantities.js';
 
-/** What kind of thing an option holds; lengths and temperatures are read as people write them. */
-export type OptionKind = 'length' | 'number' | 'count' | 'temperature' | 'word' | 'words';
+/** What kind of thing an option holds; lengths, weights and temperatures are read as people write them. */
+export type OptionKind =
+  | 'length'
+  | 'weight'
+  | 'number'
+  | 'count'
+  | 'temperature'
+  | 'word'
+  | 'words';
 
 export type WorkOption = {
   readonly name: string;
@@ -11,14 +18,14 @@ export type WorkOption = {
   readonly example: string;
   /** Left out, this is used; without it the option has to be given. */
   readonly usual?: string;
-  /** Limits in mm, °C or plain numbers. */
+  /** Limits in mm, kg, °C or plain numbers. */
   readonly least?: number;
   readonly most?: number;
   /** For `word`: what it may be. */
   readonly choices?: readonly string[];
 };
 
-/** Options as read: lengths in mm, temperatures in °C. */
+/** Options as read: lengths in mm, weights in kg, temperatures in °C. */
 export type Given = {
   readonly number: (name: string) => number;
   readonly word: (name: string) => string;

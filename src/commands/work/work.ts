@@ -56,6 +56,8 @@ const SUFFIX: Readonly<Record<string, string>> = {
   mm: '_mm',
   mm2: '_mm2',
   kg: '_kg',
+  'kg/m2': '_kg_m2',
+  MPa: '_mpa',
   C: '_c',
   min: '_minutes',
   cents: '_cents',
