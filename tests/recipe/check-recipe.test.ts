@@ -6,6 +6,7 @@ import { TOOLS } from '../../src/materials/tools.js';
 import { PLAN_WORDS } from '../../src/plan/plan-scope.js';
 import { checkRecipe } from '../../src/recipe/check-recipe.js';
 import { problemLine } from '../../src/recipe/problem-words.js';
+import { usualAnswers } from '../../src/recipe/questions.js';
 import { marked, recipeOf, STOOL, stool } from './support/recipes.js';
 
 const KNOWN = {
@@ -385,6 +386,25 @@ describe('assemblies', () => {
       'No step closes the joint "side.corner". Add it to joins of a step.',
     ],
     [
+      'a notch that comes after the joint it is for',
+      [
+        ['cuts: [slat, leg, side]\n    notches: [side.tongue]', 'cuts: [slat, leg, side]'],
+        ['- id: join', '- ‸id: join'],
+        [
+          'say: [Drive the screws.]\n',
+          `say: [Drive the screws.]
+  - id: late
+    phase: notch
+    title: Notch the rails
+    who: lead
+    notches: [side.tongue]
+    say: [Notch them.]
+`,
+        ],
+      ],
+      'This step needs the notch "side.tongue", which is only cut in the step late. Notch it first.',
+    ],
+    [
       'a size that is only known to the assembly',
       [['length: = seat', 'length: = ‸width']],
       'Nothing here is called "width".',
@@ -450,4 +470,24 @@ joints:
     expect(text).toContain(from);
     expect(found(text.replace(from, to)).map(line => line.replace(/^\S+ /, ''))).toContain(said);
   });
+});
+
+test('the limits of a fit are of the same kind as its value', () => {
+  const { text, places } = marked(
+    stool([
+      'steps:\n',
+      'fit:\n  low: { say: Height, value: = leg_height, least: 0, most: ‸19, otherwise: Cut the legs., source: common practice }\nsteps:\n',
+    ]),
+  );
+  expect(found(text)).toEqual([
+    `${places[0]}: A length and a plain number cannot be compared. Give the number its unit, such as 2 in.`,
+  ]);
+});
+
+test('a question whose usual answer looks at itself is told, and answered all the same', () => {
+  const { text, places } = marked(stool(['usual: 18 in', 'usual: = ‸seat + 1 in']));
+  expect(found(text)).toContain(
+    `${places[0]}: "seat" is asked later, so it is not known here yet. Put that question first.`,
+  );
+  expect(usualAnswers(recipeOf(text)).seat).toEqual({ kind: 'length', value: 0 });
 });
