@@ -2,7 +2,7 @@ import { Box, Text } from 'ink';
 import { useMemo } from 'react';
 import { allParts, drawView } from '../../../drawing/view.js';
 import type { Plan } from '../../../plan/plan.js';
-import { wrap } from '../../../text/wrap.js';
+import { cut, wrap } from '../../../text/wrap.js';
 import { setInCells } from '../../canvas.js';
 import { ACCENT, useLook } from '../../theme.js';
 import { Lines } from '../../widgets/lines.js';
@@ -66,7 +66,7 @@ export function Picture({ plan, columns, rows }: PictureProps) {
     <Box flexDirection="column" width={columns} height={rows} overflow="hidden">
       <Lines lines={picture.lines.map(({ text }) => text)} />
       <Text dimColor wrap="truncate">
-        {picture.note ?? 'From the front, to scale.'}
+        {cut(picture.note ?? 'From the front, to scale.', columns)}
       </Text>
     </Box>
   );
