@@ -22,6 +22,25 @@ export const WOOD_PUBLICATIONS = {
     citation:
       'USDA Forest Products Laboratory, Wood Handbook: Wood as an Engineering Material, FPL-GTR-190 (2010). Seen in page copies.',
   },
+  'simpson-1973': {
+    name: 'Simpson 1973, moisture sorption',
+    citation:
+      'Simpson (1973), constants of the Hailwood-Horrobin equation in degrees F, as Wood Handbook chapter 4 gives them. Seen in a transcription.',
+  },
+  'fpl-rp-489': {
+    name: 'USDA FPL-RP-489',
+    citation:
+      'Green, USDA Forest Products Laboratory, Research Paper FPL-RP-489, Moisture Content and the Shrinkage of Lumber (1989).',
+  },
+  'fpl-rn-0268': {
+    name: 'USDA FPL-RN-0268',
+    citation:
+      'USDA Forest Products Laboratory, Research Note FPL-RN-0268, equilibrium moisture content of wood outdoors. Seen quoted in a trade knowledge base.',
+  },
+  'climate-normals': {
+    name: 'national climate normals',
+    citation: 'National climate normals, mean air temperature and humidity of each month.',
+  },
   'fpl-0153': {
     name: 'USDA FPL-0153',
     citation:
