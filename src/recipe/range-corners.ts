@@ -10,7 +10,13 @@ import type { Answer, Answers } from './values.js';
 const FEW = 6;
 
 /** One end, and the answers without which its question would not be asked. */
-type End = { readonly id: string; readonly answer: Answer; readonly also: Answers };
+type End = {
+  readonly id: string;
+  readonly answer: Answer;
+  /** Which end of a range it is: a range may move with the other answers. */
+  readonly side?: 'from' | 'to';
+  readonly also: Answers;
+};
 
 /**
  * Answers at the ends of what may be asked: every question alone at each end of its range or at each of
@@ -27,7 +33,7 @@ export function rangeCorners(recipe: Recipe): readonly Answers[] {
     shaping.slice(place + 1).map(second => [first, second]),
   );
   return [[], ...ends.map(end => [end]), ...pairs.filter(([a, b]) => a?.id !== b?.id)]
-    .map(given => ({ given, answers: withEnds(usual, given) }))
+    .map(given => ({ given, answers: within(recipe, given, withEnds(usual, given)) }))
     .filter(({ given, answers }) => areAsked(recipe, given, answers))
     .map(({ answers }) => answers);
 }
@@ -38,6 +44,24 @@ function withEnds(usual: Answers, given: readonly End[]): Answers {
   return Object.assign({}, usual, ...also, ...own);
 }
 
+/**
+ * The answers with each number at its end, or inside its limits, as the other answers make them: nobody
+ * could have given another one.
+ */
+function within(recipe: Recipe, given: readonly End[], answers: Answers): Answers {
+  const so: Record<string, Answer> = { ...answers };
+  for (const question of askedQuestions(recipe, answers)) {
+    const answer = so[question.id];
+    if (answer?.kind !== 'length' && answer?.kind !== 'count' && answer?.kind !== 'hours') continue;
+    const { from, to } = rangeOf(question, answerScope(recipe, so));
+    const side = given.find(({ id }) => id === question.id)?.side;
+    const atEnd = side === undefined ? answer.value : ({ from, to }[side] ?? answer.value);
+    const value = Math.min(Math.max(atEnd, from ?? atEnd), to ?? atEnd);
+    so[question.id] = { ...answer, value };
+  }
+  return so;
+}
+
 function areAsked(recipe: Recipe, given: readonly Pick<End, 'id'>[], answers: Answers): boolean {
   const asked = new Set(askedQuestions(recipe, answers).map(({ id }) => id));
   return given.every(({ id }) => asked.has(id));
@@ -46,17 +70,17 @@ function areAsked(recipe: Recipe, given: readonly Pick<End, 'id'>[], answers: An
 function endsOf(recipe: Recipe, usual: Answers): readonly End[] {
   const all = questionsOf(recipe).map(question => {
     const answers = answersAtEnds(question, recipe).filter(
-      answer => JSON.stringify(answer) !== JSON.stringify(usual[question.id]),
+      ({ answer }) => JSON.stringify(answer) !== JSON.stringify(usual[question.id]),
     );
     return { question, answers };
   });
   const switches = all.flatMap(({ question: { id, kind }, answers }) =>
-    kind === 'choice' || kind === 'yes' ? answers.map(answer => ({ [id]: answer })) : [],
+    kind === 'choice' || kind === 'yes' ? answers.map(({ answer }) => ({ [id]: answer })) : [],
   );
   return all.flatMap(({ question: { id }, answers }) => {
     const isAsked = (also: Answers) => areAsked(recipe, [{ id }], { ...usual, ...also });
     const also = [{}, ...switches].find(isAsked) ?? {};
-    return answers.map(answer => ({ id, answer, also }));
+    return answers.map(end => ({ id, ...end, also }));
   });
 }
 
@@ -67,21 +91,24 @@ function namedQuestions(recipe: Recipe): ReadonlySet<string> {
   return new Set(names.map(({ name }) => name.split('.')[0] ?? name));
 }
 
-function answersAtEnds(question: Question, recipe: Recipe): readonly Answer[] {
+function answersAtEnds(question: Question, recipe: Recipe): readonly Omit<End, 'id' | 'also'>[] {
   const { kind, options } = question;
   switch (kind) {
     case 'length':
     case 'count':
     case 'hours': {
       const { from, to } = rangeOf(question, answerScope(recipe, {}));
-      return [from, to].flatMap(value => (value === undefined ? [] : [{ kind, value }]));
+      return [
+        ...(from === undefined ? [] : [{ answer: { kind, value: from }, side: 'from' as const }]),
+        ...(to === undefined ? [] : [{ answer: { kind, value: to }, side: 'to' as const }]),
+      ];
     }
     case 'choice':
-      return options.length > FEW ? [] : options.map(({ id }) => ({ kind, value: id }));
+      return options.length > FEW ? [] : options.map(({ id }) => ({ answer: { kind, value: id } }));
     case 'yes':
-      return [true, false].map(value => ({ kind, value }));
+      return [true, false].map(value => ({ answer: { kind, value } }));
     case 'items':
-      return [{ kind, value: [] }];
+      return [{ answer: { kind, value: [] } }];
     default:
       return [];
   }
