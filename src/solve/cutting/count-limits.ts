@@ -7,11 +7,11 @@ export type Limits = readonly [number, number];
 /** How many boards of each kind, and of all kinds together, a plan may have. */
 export type CountLimits = { readonly kinds: readonly Limits[]; readonly total: Limits };
 
-/** No limits but what there is in stock. */
+/** No limits but what there is in stock, and never more boards than pieces. */
 export function stockLimits(problem: ReducedProblem): CountLimits {
   return {
     kinds: problem.kinds.map(kind => [0, kind.available] as const),
-    total: [0, Infinity],
+    total: [0, problem.demands.reduce((sum, demand) => sum + demand, 0)],
   };
 }
 

@@ -15,7 +15,9 @@ export type LadderEnd = {
   readonly cases: number;
 };
 
+/** A rung with more patterns than this is left to the search by board counts, which lists so few at once. */
 const mostPatterns = 4000;
+const fewPatterns = 1500;
 
 /**
  * Climbs from the bound to the best plan known: on each rung, lists every pattern that a plan of at most so many
@@ -37,7 +39,12 @@ export function climb(
     const floor = end.lowerBound;
     const found =
       columns === undefined
-        ? searchCounts(problem, program.columns, { target: end.cost - 1, floor }, work)
+        ? searchCounts(
+            problem,
+            program.columns,
+            { target: end.cost - 1, floor, few: fewPatterns },
+            work,
+          )
         : searchColumns(problem, columns, { limits, target, floor }, work);
     const cases = end.cases + found.cases;
     if (found.uses !== undefined) end = { ...end, uses: found.uses, cost: found.cost };

@@ -19,19 +19,21 @@ import { searchColumns } from './search-columns.js';
 import type { Work } from './work.js';
 import { isSpent } from './work.js';
 
-/** Patterns that are few enough to be searched at once, and the most that are tried when nothing else is left. */
-const fewPatterns = 1500;
+/** The most patterns that are searched at once when no number of boards is left to settle. */
 const mostPatterns = 50_000;
+
+/** Plans of at most `target` cents; nothing can beat `floor`; so `few` patterns are searched at once. */
+export type CountAim = { readonly target: number; readonly floor: number; readonly few: number };
 
 /**
  * Searches for plans of at most `target` cents by settling numbers of boards first, making patterns as needed for
  * every such case, until the patterns that a case leaves possible are few enough to be listed and searched. For
- * problems whose patterns are too many to list at once. Nothing can beat `floor`.
+ * problems whose patterns are too many to list at once.
  */
 export function searchCounts(
   problem: ReducedProblem,
   known: Columns,
-  aim: { readonly target: number; readonly floor: number },
+  aim: CountAim,
   work: Work,
 ): SearchResult {
   const search = new CountSearch(problem, known, aim, work);
@@ -44,6 +46,7 @@ class CountSearch {
   private readonly open = new OpenCases();
   private readonly late = new OpenCases();
   private readonly floor: number;
+  private readonly few: number;
   private target: number;
   private best: readonly Use[] | undefined;
   private bestCost = Infinity;
@@ -53,7 +56,7 @@ class CountSearch {
   constructor(
     private readonly problem: ReducedProblem,
     known: Columns,
-    { target, floor }: { target: number; floor: number },
+    { target, floor, few }: CountAim,
     private readonly work: Work,
   ) {
     const { kinds, total } = stockLimits(problem);
@@ -65,6 +68,7 @@ class CountSearch {
     });
     this.target = target;
     this.floor = floor;
+    this.few = few;
   }
 
   run(): void {
@@ -77,7 +81,7 @@ class CountSearch {
         this.complete = false;
         return;
       }
-      next = this.look(next, fewPatterns) ?? this.open.take() ?? this.takeLate();
+      next = this.look(next, this.few) ?? this.open.take() ?? this.takeLate();
     }
   }
 
