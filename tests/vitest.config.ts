@@ -1,4 +1,5 @@
 import { defineConfig } from 'vitest/config';
+import { ReferenceReporter } from './support/reference-reporter.js';
 
 // biome-ignore lint/style/noDefaultExport: vitest reads its settings from the default export.
 export default defineConfig({
@@ -8,5 +9,6 @@ export default defineConfig({
     testTimeout: 20_000,
     // Some machines set these for continuous builds; Ink paints nothing then.
     env: { CI: '', CONTINUOUS_INTEGRATION: '' },
+    reporters: ['default', new ReferenceReporter()],
   },
 });
