@@ -1,6 +1,7 @@
 import {
   mkdirSync,
   readdirSync,
+  readFileSync,
   renameSync,
   rmSync,
   statSync,
@@ -70,7 +71,10 @@ export async function compile() {
     jsx: 'automatic',
     minify: true,
     legalComments: 'none',
-    define: { 'process.env.NODE_ENV': '"production"' },
+    define: {
+      'process.env.NODE_ENV': '"production"',
+      'process.env.NOTCHBOOK_VERSION': JSON.stringify(version()),
+    },
     banner: { js: BANNER },
     plugins: [standIns],
     write: false,
@@ -82,6 +86,10 @@ export async function compile() {
   // As old as what was read: a source that changed meanwhile is newer.
   utimesSync(APP, startedAt, startedAt);
   forgetOldParts(outputFiles.map(({ path }) => basename(path)));
+}
+
+function version() {
+  return JSON.parse(readFileSync(join(ROOT, 'package.json'), 'utf8')).version;
 }
 
 function entryLast(one, other) {

@@ -11,7 +11,11 @@ import { wantsAscii } from './ui/ascii-mode.js';
 
 /** Everything from here on is joined for one run: arguments, clock, disk, terminal. */
 async function main(): Promise<void> {
-  const read = readArguments(process.argv.slice(2));
+  const words = process.argv.slice(2);
+  if (words[0] === 'work') {
+    return say((await import('./commands/work/work.js')).workCommand(words.slice(1)));
+  }
+  const read = readArguments(words);
   if (!read.ok) return say(failed(read.problems, EXIT.usage));
   const given = read.value;
   if (given.command !== 'workbook') return say(await printed(given));
@@ -58,14 +62,9 @@ function lookOf({ ascii, color }: Arguments) {
 }
 
 async function printed(given: Arguments): Promise<Outcome> {
-  switch (given.command) {
-    case 'help':
-      return fine(HELP);
-    case 'recipes':
-      return (await import('./commands/recipes.js')).recipesCommand(given, library());
-    default:
-      return (await import('./commands/plan.js')).planCommand(given, library());
-  }
+  if (given.command === 'help') return fine(HELP);
+  if (given.command === 'version') return fine(`notchbook ${process.env.NOTCHBOOK_VERSION}\n`);
+  return (await import('./commands/run-command.js')).runCommand(given, library());
 }
 
 function library(): Library {
@@ -82,7 +81,14 @@ function library(): Library {
   };
 }
 
+/** A reader that has seen enough, such as head, closes the pipe: that is no error. */
+function letReaderLeave(error: NodeJS.ErrnoException): void {
+  if (error.code === 'EPIPE') process.exit();
+  throw error;
+}
+
 function say({ out, err, code }: Outcome): void {
+  process.stdout.on('error', letReaderLeave);
   process.stdout.write(out);
   process.stderr.write(err);
   process.exitCode = code;
