@@ -1,10 +1,13 @@
-import type { Shelf } from '../files/shelf.js';
+import type { Ahead, Shelf } from '../files/shelf.js';
 import type { Display } from '../measure/quantities.js';
 import { makePlan } from '../plan/make-plan.js';
+import type { Step } from '../plan/plan.js';
 import { problemWords } from '../recipe/problem-words.js';
 import { readRecipe } from '../recipe/read.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Loaded, NewBuild, Services } from '../ui/services.js';
+import { currentStep } from '../workbook/next-step.js';
+import { progressOf } from '../workbook/progress.js';
 import { startWorkbook } from '../workbook/start-workbook.js';
 import type { Workbook } from '../workbook/workbook.js';
 import { workbookId } from '../workbook/workbook-id.js';
@@ -33,7 +36,7 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
     takeOver: id => loaded(shelf.takeOver(id)),
     create: build => created(means, build),
     save: ({ workbook, plan }) => {
-      const outcome = shelf.save(workbook, plan.steps.length);
+      const outcome = shelf.save(workbook, aheadOf(workbook, plan.steps));
       return outcome.ok ? { ok: true } : { ok: false, problem: outcome.words };
     },
     example: () => {
@@ -78,6 +81,12 @@ function created(
 
 function putOnShelf(shelf: Shelf, { recipe }: KeptRecipe, workbook: Workbook): Loaded {
   const made = makePlan(recipe, workbook.answers, workbook.display);
-  const outcome = shelf.create(workbook, made.ok ? made.plan.steps.length : 0);
+  const outcome = shelf.create(workbook, aheadOf(workbook, made.ok ? made.plan.steps : []));
   return outcome.ok ? { ok: true, workbook, recipe } : { ok: false, problem: outcome.words };
+}
+
+/** What the home screen tells of a build without opening it. */
+function aheadOf(workbook: Workbook, steps: readonly Step[]): Ahead {
+  const next = currentStep(steps, progressOf(workbook.events));
+  return { stepsInAll: steps.length, next: next?.title ?? '' };
 }

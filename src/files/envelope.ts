@@ -11,6 +11,8 @@ export type Envelope = {
   readonly savedAtMs: number;
   /** How many steps the build had when it was saved, so that a list needs no plan. */
   readonly stepsInAll: number;
+  /** Title of the step that comes next, for the same list; files of before it had none. */
+  readonly next?: string;
   /** First half of the SHA-256 of `doc`, in hexadecimal. */
   readonly sum: string;
   readonly doc: string;
@@ -58,11 +60,13 @@ function asJson(text: string): unknown {
 }
 
 function isEnvelope(found: object): found is Envelope {
-  const { rev, savedAtMs, stepsInAll, sum, doc }: Partial<Record<keyof Envelope, unknown>> = found;
+  const { rev, savedAtMs, stepsInAll, next, sum, doc }: Partial<Record<keyof Envelope, unknown>> =
+    found;
   return (
     isCount(rev) &&
     typeof savedAtMs === 'number' &&
     isCount(stepsInAll) &&
+    (next === undefined || typeof next === 'string') &&
     typeof sum === 'string' &&
     typeof doc === 'string'
   );

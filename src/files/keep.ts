@@ -15,7 +15,7 @@ export type SaveOutcome =
   /** Nothing was lost on disk: the save before is whole, and the next one may try again. */
   | { readonly ok: false; readonly problem: SaveProblem; readonly words: string };
 
-export type Contents = Pick<Envelope, 'doc' | 'stepsInAll' | 'savedAtMs'>;
+export type Contents = Pick<Envelope, 'doc' | 'stepsInAll' | 'next' | 'savedAtMs'>;
 
 /** A saved file, looked at without changing anything. */
 export type Kept = Unsealed | { readonly state: 'missing' | 'refused'; readonly why: string };

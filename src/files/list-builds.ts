@@ -46,8 +46,11 @@ function summary({ workbook, envelope }: Extract<Found, { state: 'fine' }>, exam
     example,
     stepsDone: Math.min(done.size, envelope.stepsInAll),
     stepsInAll: envelope.stepsInAll,
+    ...(envelope.next ? { next: envelope.next } : {}),
     savedAtMs: envelope.savedAtMs,
-    timers: timers.map(timer => ({ name: timer.name, endsAtMs: endsAtMs(timer) })),
+    timers: timers
+      .filter(timer => !timer.silenced)
+      .map(timer => ({ name: timer.name, endsAtMs: endsAtMs(timer) })),
   };
 }
 

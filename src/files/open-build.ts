@@ -13,7 +13,7 @@ import {
   takeOverLock,
 } from './lock.js';
 import { pause } from './pause.js';
-import type { Opened } from './shelf.js';
+import type { Ahead, Opened } from './shelf.js';
 
 /** A build that this session has open. Its revision and its lock change with what happens on disk. */
 export type OpenBuild = {
@@ -71,17 +71,17 @@ function noLockWords(locked: LockOutcome): string | undefined {
 
 type Saving = {
   readonly workbook: Workbook;
-  readonly stepsInAll: number;
+  readonly ahead: Ahead;
   readonly nowMs: number;
 };
 
 /** Saves under the lock; an unlocked build is locked first. */
-export function saveBuild(build: OpenBuild, { workbook, stepsInAll, nowMs }: Saving): SaveOutcome {
+export function saveBuild(build: OpenBuild, { workbook, ahead, nowMs }: Saving): SaveOutcome {
   const refusal = lockRefusal(build, nowMs);
   if (refusal !== undefined) return refusal;
   const outcome = keep(build.files, build.rev, {
     doc: readableText(workbook),
-    stepsInAll,
+    ...ahead,
     savedAtMs: nowMs,
   });
   if (outcome.ok) build.rev = outcome.rev;

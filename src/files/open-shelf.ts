@@ -7,7 +7,7 @@ import { diskTrouble } from './disk-trouble.js';
 import type { SaveOutcome } from './keep.js';
 import { listBuilds } from './list-builds.js';
 import { type OpenBuild, openBuild, releaseBuild, saveBuild } from './open-build.js';
-import type { Opened, Shelf } from './shelf.js';
+import type { Ahead, Opened, Shelf } from './shelf.js';
 import { sweepTemps } from './temp-name.js';
 
 type Session = {
@@ -29,8 +29,8 @@ export function openShelf(folder: string, now: () => number): Shelf {
     list: () => listBuilds(folders),
     load: id => load(session, id, 'if free'),
     takeOver: id => load(session, id, 'in any case'),
-    create: (workbook, stepsInAll) => create(session, workbook, stepsInAll),
-    save: (workbook, stepsInAll) => save(session, workbook, stepsInAll),
+    create: (workbook, ahead) => create(session, workbook, ahead),
+    save: (workbook, ahead) => save(session, workbook, ahead),
     release: () => release(session),
   };
 }
@@ -59,7 +59,7 @@ function isThere({ main, previous }: BuildFiles): boolean {
   return existsSync(main) || existsSync(previous);
 }
 
-function create(session: Session, workbook: Workbook, stepsInAll: number): SaveOutcome {
+function create(session: Session, workbook: Workbook, ahead: Ahead): SaveOutcome {
   const { id, example } = workbook;
   if (!isWorkbookId(id)) throw new Error(`not an id for a build: ${id}`);
   if (filesOf(session, id) !== undefined) return taken(id);
@@ -71,7 +71,7 @@ function create(session: Session, workbook: Workbook, stepsInAll: number): SaveO
     return { ok: false, ...diskTrouble(error, files.main) };
   }
   const build: OpenBuild = { files, rev: 0, lock: undefined };
-  const outcome = saveBuild(build, { workbook, stepsInAll, nowMs: session.now() });
+  const outcome = saveBuild(build, { workbook, ahead, nowMs: session.now() });
   if (outcome.ok) session.open.set(id, build);
   else releaseBuild(build);
   return outcome;
@@ -82,10 +82,10 @@ function taken(id: string): SaveOutcome {
   return { ok: false, problem: 'other', words };
 }
 
-function save({ open, now }: Session, workbook: Workbook, stepsInAll: number): SaveOutcome {
+function save({ open, now }: Session, workbook: Workbook, ahead: Ahead): SaveOutcome {
   const build = open.get(workbook.id);
   if (build === undefined) throw new Error(`saved before it was opened: ${workbook.id}`);
-  return saveBuild(build, { workbook, stepsInAll, nowMs: now() });
+  return saveBuild(build, { workbook, ahead, nowMs: now() });
 }
 
 function release({ open }: Session): void {

@@ -1,6 +1,13 @@
 import type { Workbook } from '../workbook/workbook.js';
 import type { SaveOutcome } from './keep.js';
 
+/** What a list of builds tells without making a plan. */
+export type Ahead = {
+  readonly stepsInAll: number;
+  /** Title of the step that comes next; empty when all are done. */
+  readonly next: string;
+};
+
 /** A build in the list. */
 export type ShelfEntry = {
   readonly id: string;
@@ -9,6 +16,7 @@ export type ShelfEntry = {
   readonly example: boolean;
   readonly stepsDone: number;
   readonly stepsInAll: number;
+  readonly next?: string;
   readonly savedAtMs: number;
   readonly timers: readonly { readonly name: string; readonly endsAtMs: number }[];
   /** Why it can't be opened, where it can't. */
@@ -36,9 +44,9 @@ export type Shelf = {
   /** The same where another session has it: that one can't save from then on. */
   readonly takeOver: (id: string) => Opened;
   /** A new build's first save; refused where its id is taken. Until it worked, nothing is open. */
-  readonly create: (workbook: Workbook, stepsInAll: number) => SaveOutcome;
+  readonly create: (workbook: Workbook, ahead: Ahead) => SaveOutcome;
   /** Saves a build that is open. Whatever went wrong, calling it again tries again. */
-  readonly save: (workbook: Workbook, stepsInAll: number) => SaveOutcome;
+  readonly save: (workbook: Workbook, ahead: Ahead) => SaveOutcome;
   /** Closes all builds of this session, so that others may open them. */
   readonly release: () => void;
 };

@@ -6,6 +6,7 @@ import { openShelf } from '../../src/files/open-shelf.js';
 import { savePreferences, USUAL_PREFERENCES } from '../../src/files/preferences.js';
 import { record } from '../../src/workbook/start-workbook.js';
 import type { Workbook } from '../../src/workbook/workbook.js';
+import { ahead } from '../support/journal.js';
 
 /**
  * A second program for tests that need a real one: it can be killed, and it has a process number of
@@ -27,7 +28,7 @@ function saveForEver(): void {
   for (;;) {
     const atMs = Date.now();
     workbook = record(workbook, { kind: 'piece-done', atMs, step: 'cut-frame/1', count: 1 });
-    const outcome = shelf.save(workbook, 40);
+    const outcome = shelf.save(workbook, ahead(40));
     say(outcome.ok ? `saved ${workbook.events.length}` : `failed ${outcome.words}`);
     if (!outcome.ok) return;
   }
@@ -58,7 +59,7 @@ function saveOnce(): void {
   const opened = shelf.load(id);
   if (!opened.ok) throw new Error(opened.words);
   say(`notice ${opened.notice ?? 'none'}`);
-  const outcome = shelf.save(opened.workbook, 40);
+  const outcome = shelf.save(opened.workbook, ahead(40));
   say(outcome.ok ? 'saved' : `${outcome.problem} ${outcome.words}`);
   const start = performance.now();
   const trouble = savePreferences(join(folder, 'builds'), USUAL_PREFERENCES);

@@ -6,7 +6,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { unsealed } from '../../src/files/envelope.js';
 import { isOurs, releaseLock, takeLock, takeOverLock } from '../../src/files/lock.js';
 import { openShelf } from '../../src/files/open-shelf.js';
-import { build, TUESDAY_14 } from '../support/journal.js';
+import { ahead, build, TUESDAY_14 } from '../support/journal.js';
 import { compileChild, scratchFolder, startChild } from './second-program.js';
 
 const scratch = scratchFolder();
@@ -25,7 +25,7 @@ const GONE = { pid: 4_194_305, born: 'an earlier boot 77', token: 't', sinceMs: 
 function putBuild(name: string): string {
   const folder = join(scratch.path, name);
   const shelf = openShelf(folder, () => TUESDAY_14);
-  expect(shelf.create(LARGE, 40)).toMatchObject({ ok: true });
+  expect(shelf.create(LARGE, ahead(40))).toMatchObject({ ok: true });
   shelf.release();
   return folder;
 }
@@ -102,7 +102,7 @@ describe('two programs at the same build', () => {
     while (said?.startsWith('saved') === true) said = await first.line();
     expect(said).toMatch(/^failed .*changed by another Notchbook/);
     await first.kill();
-    expect(shelf.save(opened.workbook, 40)).toMatchObject({ ok: true });
+    expect(shelf.save(opened.workbook, ahead(40))).toMatchObject({ ok: true });
     shelf.release();
   });
 

@@ -12,7 +12,7 @@ import { beforeAll, describe, expect, test } from 'vitest';
 import { openShelf } from '../../src/files/open-shelf.js';
 import { record } from '../../src/workbook/start-workbook.js';
 import type { Workbook } from '../../src/workbook/workbook.js';
-import { build, TUESDAY_14 } from '../support/journal.js';
+import { ahead, build, TUESDAY_14 } from '../support/journal.js';
 import { compileChild, scratchFolder, startChild } from './second-program.js';
 import { mountSmallDisk } from './small-disk.js';
 
@@ -51,14 +51,14 @@ describe('a disk that fills up while a build is saved', () => {
       const filler = join(disk.folder, 'filler');
       const shelf = openShelf(disk.folder, NOW);
       let workbook = BENCH;
-      expect(shelf.create(workbook, 40)).toMatchObject({ ok: true });
+      expect(shelf.create(workbook, ahead(40))).toMatchObject({ ok: true });
       const outcomes = { saved: 0, told: 0 };
       for (let round = 0; round < 60; round += 1) {
         // 0 to 32 KB of room, for a build that grows or shrinks by up to 60 KB.
         fill(filler, disk.folder, (round * 7919) % 32_768);
         const recipeText = 'x'.repeat((round * 104_729) % 60_000);
         const longer = { ...withOneMore(workbook), recipeText };
-        const outcome = shelf.save(longer, 40);
+        const outcome = shelf.save(longer, ahead(40));
         if (outcome.ok) workbook = longer;
         else expect(outcome).toMatchObject({ problem: 'disk-full' });
         outcomes[outcome.ok ? 'saved' : 'told'] += 1;
@@ -66,7 +66,7 @@ describe('a disk that fills up while a build is saved', () => {
         shelf.release();
         expect(eventsFound(disk.folder), `round ${round}`).toBe(workbook.events.length);
         expect(shelf.load(BENCH.id)).toMatchObject({ ok: true, notice: undefined });
-        expect(shelf.save(withOneMore(workbook), 40)).toMatchObject({ ok: true });
+        expect(shelf.save(withOneMore(workbook), ahead(40))).toMatchObject({ ok: true });
         workbook = withOneMore(workbook);
       }
       expect(outcomes.saved).toBeGreaterThan(5);
@@ -95,17 +95,17 @@ describe('a folder that may only be read', () => {
     }
     try {
       const shelf = openShelf(disk.folder, NOW);
-      shelf.create(BENCH, 40);
+      shelf.create(BENCH, ahead(40));
       shelf.release();
       disk.mayWrite(false);
       const opened = shelf.load(BENCH.id);
       expect(opened).toMatchObject({ ok: true });
       expect(opened.ok ? opened.notice : '').toMatch(/^Nothing can be saved for now\. .*--data/);
       const start = performance.now();
-      expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ problem: 'read-only' });
+      expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ problem: 'read-only' });
       expect(performance.now() - start, 'nobody waits for it').toBeLessThan(700);
       disk.mayWrite(true);
-      expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ ok: true });
+      expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true });
       shelf.release();
       expect(eventsFound(disk.folder)).toBe(1);
     } finally {
@@ -116,7 +116,7 @@ describe('a folder that may only be read', () => {
   test('somebody without the right to write there is told so', async () => {
     const folder = join(scratch.path, 'theirs');
     const shelf = openShelf(folder, NOW);
-    shelf.create(BENCH, 40);
+    shelf.create(BENCH, ahead(40));
     shelf.release();
     chmodSync(join(folder, 'builds'), 0o555);
     const asRoot = process.getuid?.() === 0;
@@ -141,7 +141,7 @@ describe('a data folder that can not be', () => {
     writeFileSync(file, 'mine');
     const shelf = openShelf(file, NOW);
     expect(shelf.list()).toEqual([]);
-    const outcome = shelf.create(BENCH, 40);
+    const outcome = shelf.create(BENCH, ahead(40));
     expect(outcome).toMatchObject({ ok: false, problem: 'other' });
     expect(outcome.ok ? '' : outcome.words).toContain('is not there, or is not a folder');
     shelf.release();
@@ -151,13 +151,13 @@ describe('a data folder that can not be', () => {
     const folder = join(scratch.path, 'stick');
     const elsewhere = join(scratch.path, 'pulled');
     const shelf = openShelf(folder, NOW);
-    shelf.create(BENCH, 40);
+    shelf.create(BENCH, ahead(40));
     renameSync(folder, elsewhere);
-    const outcome = shelf.save(withOneMore(BENCH), 40);
+    const outcome = shelf.save(withOneMore(BENCH), ahead(40));
     expect(outcome).toMatchObject({ ok: false });
     expect(existsSync(folder), 'nothing is written where the stick was').toBe(false);
     renameSync(elsewhere, folder);
-    expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ ok: true });
+    expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true });
     shelf.release();
     expect(eventsFound(folder)).toBe(1);
   });

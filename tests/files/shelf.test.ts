@@ -14,7 +14,7 @@ import { sealed } from '../../src/files/envelope.js';
 import { openShelf } from '../../src/files/open-shelf.js';
 import { record } from '../../src/workbook/start-workbook.js';
 import type { Workbook } from '../../src/workbook/workbook.js';
-import { build, clampsOn, HOUR, MINUTE, TUESDAY_14 } from '../support/journal.js';
+import { ahead, build, clampsOn, HOUR, MINUTE, TUESDAY_14 } from '../support/journal.js';
 import { scratchFolder } from './second-program.js';
 
 const scratch = scratchFolder();
@@ -29,8 +29,8 @@ function withOneMore(workbook: Workbook): Workbook {
 function shelfWithBench(name: string) {
   const folder = join(scratch.path, name);
   const shelf = openShelf(folder, NOW);
-  expect(shelf.create(BENCH, 40)).toMatchObject({ ok: true, rev: 1 });
-  expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ ok: true, rev: 2 });
+  expect(shelf.create(BENCH, ahead(40))).toMatchObject({ ok: true, rev: 1 });
+  expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true, rev: 2 });
   shelf.release();
   const builds = join(folder, 'builds');
   return { shelf, folder, builds, main: join(builds, 'garden-bench.json') };
@@ -75,8 +75,8 @@ describe('saving and opening', () => {
   test('an example lies apart from the builder’s own', () => {
     const folder = join(scratch.path, 'example');
     const shelf = openShelf(folder, NOW);
-    shelf.create(build([], { id: 'example-bench', example: true }), 40);
-    shelf.create(BENCH, 40);
+    shelf.create(build([], { id: 'example-bench', example: true }), ahead(40));
+    shelf.create(BENCH, ahead(40));
     shelf.release();
     expect(readdirSync(join(folder, 'example'))).toEqual(['example-bench.json']);
     expect(readdirSync(join(folder, 'builds'))).toEqual(['garden-bench.json']);
@@ -89,7 +89,7 @@ describe('saving and opening', () => {
   test('a name that is taken is refused, and what lies there stays', () => {
     const { shelf, main } = shelfWithBench('taken');
     const there = readFileSync(main, 'utf8');
-    expect(shelf.create(build([]), 40)).toMatchObject({ ok: false, problem: 'other' });
+    expect(shelf.create(build([]), ahead(40))).toMatchObject({ ok: false, problem: 'other' });
     expect(readFileSync(main, 'utf8')).toBe(there);
   });
 
@@ -105,12 +105,14 @@ describe('saving and opening', () => {
     const { shelf } = shelfWithBench('again');
     expect(shelf.load(BENCH.id)).toMatchObject({ ok: true });
     expect(shelf.load(BENCH.id)).toMatchObject({ ok: true });
-    expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ ok: true });
+    expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true });
     shelf.release();
   });
 
   test('saving what was never opened is a fault of the program', () => {
-    expect(() => openShelf(scratch.path, NOW).save(BENCH, 40)).toThrow(/before it was opened/);
+    expect(() => openShelf(scratch.path, NOW).save(BENCH, ahead(40))).toThrow(
+      /before it was opened/,
+    );
   });
 
   test('a file that somebody else wrote meanwhile is not written over', () => {
@@ -120,7 +122,10 @@ describe('saving and opening', () => {
       sealed({ rev: 9, savedAtMs: TUESDAY_14, stepsInAll: 40, doc: '{"format":1}' }),
     );
     writeFileSync(main, foreign);
-    expect(shelf.save(BENCH, 40)).toMatchObject({ ok: false, problem: 'changed-by-another' });
+    expect(shelf.save(BENCH, ahead(40))).toMatchObject({
+      ok: false,
+      problem: 'changed-by-another',
+    });
     expect(readFileSync(main, 'utf8')).toBe(foreign);
     shelf.release();
   });
@@ -130,7 +135,7 @@ describe('saving and opening', () => {
     process.env.SNAP = '/snap/notchbook/1';
     shelf.load(BENCH.id);
     const before = statSync(main).ino;
-    expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ ok: true });
+    expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true });
     expect(statSync(main).ino).not.toBe(before);
     expect(process.env.SNAP).toBe('/snap/notchbook/1');
     delete process.env.SNAP;
@@ -165,7 +170,7 @@ describe('a damaged file', () => {
     const aside = join(builds, 'garden-bench.broken-2026-11-24T140000Z.json');
     expect(opened.ok ? opened.notice : '').toContain(aside);
     expect(readFileSync(aside, 'utf8')).toBe(content);
-    expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ ok: true });
+    expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true });
     shelf.release();
     expect(shelf.load(BENCH.id)).toMatchObject({ ok: true, notice: undefined });
     shelf.release();
@@ -183,7 +188,9 @@ describe('a damaged file', () => {
       expect(opened).toMatchObject({ ok: false, why: 'damaged' });
       expect(opened.ok ? '' : opened.words).toContain(main);
       expect(opened.ok ? '' : opened.words).toContain(before);
-      expect(shelf.create(BENCH, 40), 'nothing is begun over it').toMatchObject({ ok: false });
+      expect(shelf.create(BENCH, ahead(40)), 'nothing is begun over it').toMatchObject({
+        ok: false,
+      });
       expect([readFileSync(main, 'utf8'), readFileSync(before, 'utf8')]).toEqual([
         content,
         'also broken',
@@ -196,7 +203,7 @@ describe('a damaged file', () => {
     const { shelf, main } = shelfWithBench('bom');
     writeFileSync(main, `\ufeff${readFileSync(main, 'utf8')}`);
     expect(shelf.load(BENCH.id)).toMatchObject({ ok: true, notice: undefined });
-    expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ ok: true });
+    expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true });
     shelf.release();
   });
 
@@ -214,7 +221,7 @@ describe('a damaged file', () => {
     const { shelf, builds, main } = shelfWithBench('running');
     shelf.load(BENCH.id);
     writeFileSync(main, 'garbage');
-    expect(shelf.save(withOneMore(withOneMore(BENCH)), 40)).toMatchObject({ ok: true });
+    expect(shelf.save(withOneMore(withOneMore(BENCH)), ahead(40))).toMatchObject({ ok: true });
     shelf.release();
     expect(shelf.load(BENCH.id)).toMatchObject({ ok: true, notice: undefined });
     shelf.release();
@@ -252,9 +259,9 @@ describe('the list', () => {
   test('the one saved last comes first, with its steps and its timers', () => {
     let nowMs = TUESDAY_14;
     const shelf = openShelf(join(scratch.path, 'list'), () => nowMs);
-    shelf.create(build([], { id: 'older', name: 'Older' }), 12);
+    shelf.create(build([], { id: 'older', name: 'Older' }), ahead(12));
     nowMs += HOUR;
-    shelf.create(build([clampsOn(nowMs, 30)], { id: 'newer', name: 'Newer' }), 40);
+    shelf.create(build([clampsOn(nowMs, 30)], { id: 'newer', name: 'Newer' }), ahead(40));
     expect(shelf.list()).toEqual([
       {
         id: 'newer',
@@ -263,6 +270,7 @@ describe('the list', () => {
         example: false,
         stepsDone: 0,
         stepsInAll: 40,
+        next: 'Cut 24 at 18 in',
         savedAtMs: nowMs,
         timers: [{ name: 'Clamps on the end panels', endsAtMs: nowMs + 30 * MINUTE }],
       },
@@ -274,9 +282,9 @@ describe('the list', () => {
   test('a clock that was set back between two saves loses nothing', () => {
     let nowMs = TUESDAY_14;
     const shelf = openShelf(join(scratch.path, 'clock'), () => nowMs);
-    shelf.create(BENCH, 40);
+    shelf.create(BENCH, ahead(40));
     nowMs -= 24 * HOUR;
-    expect(shelf.save(withOneMore(BENCH), 40)).toMatchObject({ ok: true, rev: 2 });
+    expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true, rev: 2 });
     shelf.release();
     expect(shelf.load(BENCH.id)).toMatchObject({ ok: true, workbook: withOneMore(BENCH) });
     shelf.release();

@@ -1,8 +1,14 @@
+import type { Ahead } from '../../src/files/shelf.js';
 import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { COMMON_PRACTICE } from '../../src/measure/figure.js';
 import type { Step } from '../../src/plan/plan.js';
 import type { Event } from '../../src/workbook/events.js';
 import type { Workbook } from '../../src/workbook/workbook.js';
+
+/** What a list tells of a build with so many steps. */
+export function ahead(stepsInAll: number, next = 'Cut 24 at 18 in'): Ahead {
+  return { stepsInAll, next };
+}
 
 /** Tuesday, November 24, 2026, 14:00 in Greenwich: `date -u -d @1795528800`. */
 export const TUESDAY_14 = 1_795_528_800_000;

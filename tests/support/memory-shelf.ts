@@ -1,12 +1,12 @@
 import type { SaveOutcome } from '../../src/files/keep.js';
-import type { Opened, Shelf, ShelfEntry } from '../../src/files/shelf.js';
+import type { Ahead, Opened, Shelf, ShelfEntry } from '../../src/files/shelf.js';
 import { progressOf } from '../../src/workbook/progress.js';
 import { endsAtMs } from '../../src/workbook/timers.js';
 import type { Workbook } from '../../src/workbook/workbook.js';
 
 type Stored = {
   readonly workbook: Workbook;
-  readonly stepsInAll: number;
+  readonly ahead: Ahead;
   readonly savedAtMs: number;
   readonly rev: number;
 };
@@ -21,10 +21,10 @@ export type MemoryShelf = Shelf & {
 /** A shelf without a disk, for everything that only needs builds to stay where they are put. */
 export function memoryShelf(now: () => number, workbooks: readonly Workbook[] = []): MemoryShelf {
   const kept = new Map<string, Stored>();
-  const put = (workbook: Workbook, stepsInAll: number): SaveOutcome => {
+  const put = (workbook: Workbook, ahead: Ahead): SaveOutcome => {
     if (shelf.refuse !== undefined) return shelf.refuse;
     const rev = (kept.get(workbook.id)?.rev ?? 0) + 1;
-    kept.set(workbook.id, { workbook, stepsInAll, savedAtMs: now(), rev });
+    kept.set(workbook.id, { workbook, ahead, savedAtMs: now(), rev });
     return { ok: true, rev, savedAtMs: now() };
   };
   const load = (id: string): Opened => {
@@ -43,11 +43,11 @@ export function memoryShelf(now: () => number, workbooks: readonly Workbook[] = 
     save: put,
     release: () => {},
   };
-  for (const workbook of workbooks) put(workbook, 0);
+  for (const workbook of workbooks) put(workbook, { stepsInAll: 0, next: '' });
   return shelf;
 }
 
-function entryOf({ workbook, stepsInAll, savedAtMs }: Stored): ShelfEntry {
+function entryOf({ workbook, ahead, savedAtMs }: Stored): ShelfEntry {
   const { done, timers } = progressOf(workbook.events);
   const { id, name, recipe, example } = workbook;
   return {
@@ -55,9 +55,12 @@ function entryOf({ workbook, stepsInAll, savedAtMs }: Stored): ShelfEntry {
     name,
     recipe,
     example,
-    stepsDone: Math.min(done.size, stepsInAll),
-    stepsInAll,
+    stepsDone: Math.min(done.size, ahead.stepsInAll),
+    stepsInAll: ahead.stepsInAll,
+    ...(ahead.next === '' ? {} : { next: ahead.next }),
     savedAtMs,
-    timers: timers.map(timer => ({ name: timer.name, endsAtMs: endsAtMs(timer) })),
+    timers: timers
+      .filter(timer => !timer.silenced)
+      .map(timer => ({ name: timer.name, endsAtMs: endsAtMs(timer) })),
   };
 }
