@@ -1,6 +1,7 @@
 import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { COMMON_PRACTICE, COMPUTED, type Figure, type Unit } from '../../src/measure/figure.js';
 import { inches } from '../../src/measure/inch.js';
+import { contactsOf } from '../../src/model/contacts.js';
 import type { Caution, Plan, Step } from '../../src/plan/plan.js';
 import { smallBench } from './small-bench.js';
 
@@ -12,13 +13,14 @@ function told(value: number, unit: Unit, because: string): Figure {
   return { value, unit, because, source: COMPUTED };
 }
 
-const MODEL = smallBench();
+const BENCH = smallBench();
+const MODEL = { ...BENCH, contacts: contactsOf(BENCH.parts) };
 
 function ids(pattern: RegExp): readonly string[] {
   return MODEL.parts.map(({ id }) => id).filter(id => pattern.test(id));
 }
 
-const END_FRAMES = ids(/^end\/.*(?:post|panel_rail)/);
+const END_FRAMES = ids(/^end_panel\/.*(?:post|rail)/);
 const SEAT_RAILS = ids(/^seat_rail/);
 
 const BARE: Omit<Step, 'id' | 'phase' | 'title' | 'minutes'> = {

@@ -41,3 +41,11 @@ export function plainRows(lines: readonly string[]): readonly Row[] {
 }
 
 export const BLANK: Row = { text: '' };
+
+/** Rows with the last of them at the bottom of the room, where the eye looks for it. */
+export function withFoot(rows: readonly Row[], foot: readonly Row[], height: number) {
+  const room = Math.max(0, height - foot.length);
+  const shown = rows.slice(0, room);
+  const blank = Array.from({ length: room - shown.length }, () => BLANK);
+  return [...shown, ...blank, ...foot];
+}

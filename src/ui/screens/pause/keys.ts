@@ -1,18 +1,19 @@
 import type { Context, KeyHint } from '../../screen.js';
-import { leavingLines, type PauseState } from './state.js';
+import { numberKeys } from '../step/keys.js';
+import { isAllSeenTo, leavingLines, type PauseState } from './state.js';
 
-export function hints(state: PauseState, { build, nowMs }: Context): readonly KeyHint[] {
+export function hints(state: PauseState, at: Context): readonly KeyHint[] {
   if (state.stage === 'note') {
     return [
       { key: 'enter', does: 'go on, with or without a note' },
       { key: 'esc', does: 'back to work' },
     ];
   }
-  const lines = build === undefined ? [] : leavingLines(build, nowMs);
-  const all = lines.every(({ id }) => state.seenTo.includes(id));
+  const count = at.build === undefined ? 0 : leavingLines(at.build, at.nowMs).length;
+  const all = isAllSeenTo(state, at);
   return [
     { key: 'space', does: all ? 'lock up' : 'seen to' },
-    { key: `1-${lines.length}`, does: 'tick' },
+    { key: numberKeys(count), does: 'tick' },
     { key: 'n', does: 'note' },
     ...(all ? [] : [{ key: 'p', does: 'leave now' }]),
     { key: 'esc', does: 'back to work' },

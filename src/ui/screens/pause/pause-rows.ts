@@ -4,7 +4,7 @@ import { wrap } from '../../../text/wrap.js';
 import { tallyOf } from '../../../workbook/next-step.js';
 import type { Build, Context } from '../../screen.js';
 import { plainer } from '../../widgets/facts.js';
-import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
+import { BLANK, plainRows, type Row, withFoot } from '../../widgets/rows.js';
 import { limitTop, scrollWords } from '../../widgets/scroll.js';
 import { stepToOpen } from '../step/shown-step.js';
 import { leavingLines, type PauseState } from './state.js';
@@ -37,7 +37,9 @@ export function leaveRows({ state, build, at }: Seen): readonly Row[] {
   const head = [...placeRows({ build, at }), ...note, BLANK];
   const open = lines.find(({ id }) => !state.seenTo.includes(id));
   const words =
-    open === undefined ? 'Space: lock up, until next time' : 'Space: seen to, the marked one';
+    open === undefined
+      ? 'Space: lock up, until next time'
+      : `Space: ${lines.indexOf(open) + 1} is seen to`;
   const blocks = lines.map(({ id, say }, number) => {
     const mark = state.seenTo.includes(id) ? 'x' : ' ';
     return hanging(`[${mark}] ${number + 1} `, plain(say), columns).map(
@@ -53,5 +55,5 @@ export function leaveRows({ state, build, at }: Seen): readonly Row[] {
   const top = limitTop(state.top ?? (body.length <= height ? 0 : before), room);
   const position = scrollWords(top, room);
   const foot: Row = { text: position === '' ? words : `${words}   (${position})`, tone: 'now' };
-  return [...head, ...body.slice(top, top + height), foot];
+  return withFoot([...head, ...body.slice(top, top + height)], [foot], rows);
 }

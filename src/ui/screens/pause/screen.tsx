@@ -5,7 +5,7 @@ import { NoteLine } from '../../widgets/note-line.js';
 import { BLANK, plainRows, Rows } from '../../widgets/rows.js';
 import { hints } from './keys.js';
 import { leaveRows, NOTE_ASKED, placeRows } from './pause-rows.js';
-import { open, type PauseState, press } from './state.js';
+import { isAllSeenTo, open, type PauseState, press } from './state.js';
 
 type ViewProps = { readonly state: PauseState; readonly at: Context };
 
@@ -38,5 +38,6 @@ export const pauseScreen: Screen<PauseState> = {
   press,
   view: View,
   hints,
+  confirms: (state, at) => state.stage === 'leave' && isAllSeenTo(state, at),
   widget: ({ stage }) => (stage === 'note' ? 'text' : undefined),
 };

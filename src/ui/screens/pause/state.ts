@@ -24,6 +24,11 @@ export function leavingLines(
   return beforeLeaving({ workbook, steps: plan.steps, progress, nowMs });
 }
 
+/** Nothing is left to see to: the next press goes home. */
+export function isAllSeenTo({ seenTo }: PauseState, { build, nowMs }: Context): boolean {
+  return build === undefined || leavingLines(build, nowMs).every(({ id }) => seenTo.includes(id));
+}
+
 export function press(state: PauseState, key: Key, at: Context): Outcome<PauseState> {
   const { build } = at;
   if (build === undefined) return { state, asks: [{ kind: 'leave' }] };

@@ -28,9 +28,9 @@ export function recapFacts(build: Build, nowMs: number): readonly NamedText[] {
       name: 'Waiting',
       text: `${timer.name}: ${timerWords(timer, nowMs)}. Then: ${timer.then}`,
     })),
+    ...nextFacts(build),
     ...told.halfDone.slice(0, MOST_HALF_DONE).flatMap(halfDoneFacts),
     ...readyFacts(build),
-    ...nextFacts(build),
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { Context, Screen } from '../../screen.js';
-import { BLANK, type Row, Rows } from '../../widgets/rows.js';
+import { type Row, Rows, withFoot } from '../../widgets/rows.js';
 import { limitTop, scrollWords } from '../../widgets/scroll.js';
 import { hints } from './keys.js';
 import { open, press, type ResumeState, recapHeight, recapRows } from './state.js';
@@ -17,7 +17,7 @@ function View({ state, at }: ViewProps) {
   const top = limitTop(state.top, room);
   return (
     <Rows
-      rows={[...rows.slice(top, top + room.height), BLANK, foot]}
+      rows={withFoot(rows.slice(top, top + room.height), [foot], size.rows)}
       width={size.columns}
       height={size.rows}
     />

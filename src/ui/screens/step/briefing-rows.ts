@@ -1,7 +1,7 @@
 import { cut } from '../../../text/wrap.js';
 import { plainer } from '../../widgets/facts.js';
-import { BLANK, type Row } from '../../widgets/rows.js';
-import { moveWords } from './move-words.js';
+import { BLANK, type Row, withFoot } from '../../widgets/rows.js';
+import { moveRow } from './move-words.js';
 import type { Move } from './next-move.js';
 import { cautionRows } from './reading.js';
 import type { Work } from './work-rows.js';
@@ -23,13 +23,11 @@ export function briefingRows(
     },
     BLANK,
   ];
-  const foot: Row = { text: moveWords(move), tone: 'now' };
+  const foot = moveRow(move, at);
   const room = rows - head.length - 1;
   const styles = [true, false].map(roomy =>
     cautionRows(move.caution, { columns, ascii: at.ascii, roomy }),
   );
   const body = styles.find(it => it.length < room) ?? styles.at(-1) ?? [];
-  const shown = body.slice(0, Math.max(0, room));
-  const filler = shown.length < room ? [BLANK] : [];
-  return [...head, ...shown, ...filler, foot].slice(-Math.max(1, rows));
+  return withFoot([...head, ...body], [foot], rows);
 }

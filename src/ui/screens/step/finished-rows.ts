@@ -22,14 +22,10 @@ export function finishedRows(
     `About ${worked} at the bench by this journal; the plan said ${planned}.`,
     ...(waiting.length === 0 ? [] : ['Still to wait for:', ...waiting]),
   ];
-  return [
-    ...words.flatMap((text, number): readonly Row[] => [
-      ...wrap(text, size.columns).map(
-        (line): Row => (number === 0 ? { text: line, tone: 'strong' } : { text: line }),
-      ),
-      ...(number < 2 ? [BLANK] : []),
-    ]),
-    BLANK,
-    { text: 'Space: put things away', tone: 'now' },
-  ];
+  return words.flatMap((text, number): readonly Row[] => [
+    ...wrap(text, size.columns).map(
+      (line): Row => (number === 0 ? { text: line, tone: 'strong' } : { text: line }),
+    ),
+    ...(number < 2 ? [BLANK] : []),
+  ]);
 }

@@ -68,15 +68,18 @@ const FINISHED: readonly KeyHint[] = [
   { key: '?', does: 'keys' },
 ];
 
+/** The keys of so many lines: `1`, `1-4`. */
+export function numberKeys(count: number): string {
+  return count < 2 ? '1' : `1-${Math.min(9, count)}`;
+}
+
 /** On the big key first, and only what does something at this step. */
 function workHints(step: Step, build: Build, at: Context): readonly KeyHint[] {
   const move = nextMove(step, build, at.nowMs);
   const open = move.kind !== 'go-on' && move.kind !== 'brief';
   const counted: readonly KeyHint[] = open && step.tally ? [{ key: '+ -', does: 'count' }] : [];
   const ticked: readonly KeyHint[] =
-    open && step.look.length > 0
-      ? [{ key: `1-${Math.min(9, step.look.length)}`, does: 'tick' }]
-      : [];
+    open && step.look.length > 0 ? [{ key: numberKeys(step.look.length), does: 'tick' }] : [];
   const timer = step.timers.length > 0 ? 'timer' : 'timers';
   return [
     { key: 'space', does: BIG_KEY[move.kind] },

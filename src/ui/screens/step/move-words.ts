@@ -1,5 +1,9 @@
 import { formatMinutes } from '../../../measure/duration.js';
 import { count } from '../../../text/plural.js';
+import { cut } from '../../../text/wrap.js';
+import type { Context } from '../../screen.js';
+import { plainer } from '../../widgets/facts.js';
+import type { Row } from '../../widgets/rows.js';
 import type { Move } from './next-move.js';
 
 /** What the big key does now, in one line. */
@@ -22,4 +26,9 @@ export function moveWords(move: Move): string {
     case 'go-on':
       return 'Space: on to the next step';
   }
+}
+
+/** The same as the last row of the screen. */
+export function moveRow(move: Move, { size, ascii }: Context): Row {
+  return { text: cut(plainer(ascii)(moveWords(move)), size.columns), tone: 'now' };
 }

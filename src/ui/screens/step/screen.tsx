@@ -1,12 +1,10 @@
-import { Box, Text } from 'ink';
+import { Text } from 'ink';
 import { textWidth } from '../../../text/width.js';
 import { cut } from '../../../text/wrap.js';
 import type { Context, Screen } from '../../screen.js';
-import { ListView } from '../../widgets/list-view.js';
-import { Rows } from '../../widgets/rows.js';
-import { finishedRows } from './finished-rows.js';
+import { FinishedPane } from './finished-pane.js';
 import { hints } from './keys.js';
-import { listRoom, listRows } from './list-rows.js';
+import { ListPane } from './list-pane.js';
 import { PHASE } from './phase-words.js';
 import { press } from './press.js';
 import { open, type StepState, shownStep } from './state.js';
@@ -15,25 +13,12 @@ import { StepPane } from './step-pane.js';
 type ViewProps = { readonly state: StepState; readonly at: Context };
 
 function View({ state, at }: ViewProps) {
-  const { build, size } = at;
+  const { build } = at;
   if (build === undefined) return <Text>No build is open.</Text>;
   const step = shownStep(state, build);
-  if (state.pane.kind === 'list') {
-    const { height } = listRoom(build, at);
-    return (
-      <Box flexDirection="column">
-        <Rows rows={[{ text: 'Which step?', tone: 'strong' }]} width={size.columns} height={1} />
-        <ListView
-          rows={listRows(build, size.columns - 2)}
-          state={state.pane.list}
-          width={size.columns}
-          height={height}
-        />
-      </Box>
-    );
-  }
+  if (state.pane.kind === 'list') return <ListPane list={state.pane.list} build={build} at={at} />;
   if (step !== undefined) return <StepPane pane={state.pane} work={{ step, build, at }} />;
-  return <Rows rows={finishedRows(build, at)} width={size.columns} height={size.rows} />;
+  return <FinishedPane pane={state.pane} build={build} at={at} />;
 }
 
 /** `Step 6 of 31 - cutting`; the build's own name stands beside it. */

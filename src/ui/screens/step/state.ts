@@ -37,9 +37,10 @@ export type StepBench = Bench & { readonly step: Step };
 
 export const WORK: Pane = { kind: 'work' };
 
-export function open({ build }: Context): StepState {
+/** A key that bounces on the way in must not do anything here. */
+export function open({ build, nowMs }: Context): StepState {
   const step = build === undefined ? undefined : stepToOpen(build)?.id;
-  return { step, pane: WORK, movedAtMs: Number.NEGATIVE_INFINITY };
+  return { step, pane: WORK, movedAtMs: nowMs };
 }
 
 /** The step that is seen; none when all are done. */

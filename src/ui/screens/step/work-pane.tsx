@@ -48,11 +48,15 @@ function Body({ work, layout, top }: BodyProps) {
   if (picture === undefined) {
     const room = workRoom(work);
     const first = limitTop(top ?? room.top, room);
-    return <Rows rows={body.slice(first)} width={columns} height={height} />;
+    return (
+      <Box height={height} flexShrink={0}>
+        <Rows rows={body.slice(first)} width={columns} height={height} />
+      </Box>
+    );
   }
   if (picture.where === 'below') {
     return (
-      <Box flexDirection="column" flexShrink={0}>
+      <Box flexDirection="column" flexShrink={0} height={height}>
         <Rows rows={[...body, { text: '' }]} width={columns} height={height} />
         <Picture picture={picture.set} />
       </Box>

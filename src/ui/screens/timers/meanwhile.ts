@@ -11,22 +11,30 @@ const POSSIBLE: readonly Step['phase'][] = ['plan', 'buy', 'cut', 'notch', 'dry-
  * in clamps stay out of the list. In the finished piece much touches that is put together apart, so
  * this leaves out too much rather than too little.
  */
-export function meanwhile({ plan, progress }: Build, waiting: readonly string[]): readonly Step[] {
-  const held = new Set(plan.steps.filter(({ id }) => waiting.includes(id)).flatMap(partsOf));
+export function meanwhile(build: Build, waiting: readonly string[]): readonly Step[] {
+  const { plan, progress } = build;
+  const wet = new Set(plan.steps.filter(({ id }) => waiting.includes(id)).flatMap(partsOf));
   const beside = neighbors(plan);
+  const held = new Set(wet);
   const free: Step[] = [];
   for (const step of plan.steps) {
     if (isDone(step, progress) || waiting.includes(step.id)) continue;
-    const parts = partsOf(step);
-    const touches = parts.some(
-      id => held.has(id) || (beside.get(id) ?? []).some(it => held.has(it)),
-    );
-    const fixes = step.phase === 'assemble' || step.phase === 'dry-fit';
-    if (touches || !POSSIBLE.includes(step.phase) || (fixes && parts.length === 0)) {
-      for (const id of parts) held.add(id);
-    } else free.push(step);
+    const touched = isFixing(step) ? step.bright.flatMap(id => beside.get(id) ?? []) : [];
+    const taken = isFixing(step) ? held : wet;
+    const can = isPossible(step) && ![...step.bright, ...touched].some(id => taken.has(id));
+    if (can) free.push(step);
+    else for (const id of partsOf(step)) held.add(id);
   }
   return free;
+}
+
+/** Cutting and notching are done on loose boards; fixing touches what the board will touch. */
+function isFixing({ phase }: Step): boolean {
+  return phase === 'assemble' || phase === 'dry-fit';
+}
+
+function isPossible(step: Step): boolean {
+  return POSSIBLE.includes(step.phase) && (!isFixing(step) || step.bright.length > 0);
 }
 
 /** A coat wets everything that stands there; a glue-up holds what it sets. */

@@ -1,0 +1,38 @@
+import { describe, expect, test } from 'vitest';
+import { resumeScreen } from '../../../src/ui/screens/resume/screen.js';
+import type { Event } from '../../../src/workbook/events.js';
+import { buildAfter, contextWith, TUESDAY_MS, usedWith } from '../../support/open-build.js';
+
+const LEFT: readonly Event[] = [
+  { kind: 'build-started', atMs: TUESDAY_MS },
+  { kind: 'step-done', atMs: TUESDAY_MS, step: 'measure' },
+];
+const PAUSED: Event = { kind: 'paused', atMs: TUESDAY_MS, step: 'cut/2x4@45', note: '' };
+
+function asked(events: readonly Event[], key: string) {
+  return usedWith(resumeScreen, contextWith(buildAfter(events))).press(key).asks;
+}
+
+describe('coming back', () => {
+  test.each(['space', 'enter', 'page-down'])('%s goes on at the step that comes next', key => {
+    expect(asked([...LEFT, PAUSED], key)).toEqual([
+      { kind: 'record', events: [{ kind: 'resumed', atMs: TUESDAY_MS }] },
+      { kind: 'go', to: 'step' },
+    ]);
+  });
+
+  test('the step is noted where nobody had looked at it yet', () => {
+    expect(asked(LEFT, 'space')).toEqual([
+      {
+        kind: 'record',
+        events: [{ kind: 'step-visited', atMs: TUESDAY_MS, step: 'cut/2x4@45' }],
+      },
+      { kind: 'go', to: 'step' },
+    ]);
+  });
+
+  test('only looking in records nothing', () => {
+    expect(asked([...LEFT, PAUSED], 'escape')).toEqual([{ kind: 'leave' }]);
+    expect(asked([...LEFT, PAUSED], 'b')).toEqual([{ kind: 'go', to: 'plan' }]);
+  });
+});
