@@ -62,7 +62,7 @@ export function gapToday(year: BoardYear): GapToday {
     const set = yearOfGap((least + most) / 2, year);
     return { set, least, most, kind: 'narrow', drains };
   }
-  const wide = fingerTrap.to + BEYOND_FINGERS + Math.max(year.swell, -year.shrink);
+  const wide = Math.max(0, fingerTrap.to + BEYOND_FINGERS + year.swell);
   return {
     set: yearOfGap(wide, year),
     least: wide,
