@@ -23,6 +23,7 @@ beforeEach(() => {
   for (const name of ['start.mjs', 'compile.mjs']) {
     cpSync(join(ROOT, 'src', name), join(folder, 'src', name));
   }
+  cpSync(join(ROOT, 'package.json'), join(folder, 'package.json'));
 });
 
 afterEach(() => rmSync(folder, { recursive: true, force: true }));
