@@ -3,6 +3,8 @@ import { partsPerCent } from './bound.js';
 import type { Relaxation } from './column-generation.js';
 import { relax } from './column-generation.js';
 import { dive } from './dive.js';
+import { exchangePieces } from './exchange.js';
+import { fewerBoards } from './fewer-boards.js';
 import type { Use } from './greedy.js';
 import { costOf, fillGreedily, wholeProblem } from './greedy.js';
 import type { LadderEnd } from './ladder.js';
@@ -36,7 +38,8 @@ export function planCutting(
     costOf(reduced, dived) < costOf(reduced, first) ? dived : first,
   );
   const end = climb(reduced, relaxation, start, work);
-  const { boards, missing } = assemble(problem, reduced, end.uses);
+  const uses = exchangePieces(reduced, fewerBoards(reduced, relaxation, end.uses, wishes(work)));
+  const { boards, missing } = assemble(problem, reduced, uses);
   return {
     ...money(reduced, end),
     boards,
@@ -44,6 +47,11 @@ export function planCutting(
     work: work.done,
     duals: dualsById(reduced, relaxation),
   };
+}
+
+/** The wishes that come after the cost get a small share of the steps, whatever the cost took. */
+function wishes({ limit }: Work): Work {
+  return { done: 0, limit: limit / 100 };
 }
 
 function beginWith(
