@@ -11,11 +11,18 @@ export function pageLines(page: Page, columns: number): readonly string[] {
 
 /** The blocks alone, for a screen that shows the title itself. */
 export function bodyLines(blocks: readonly Block[], columns: number): readonly string[] {
-  return blocks.flatMap((block, at) => {
+  const full = blocks.filter(block => !isEmpty(block));
+  return full.flatMap((block, at) => {
     const lines = blockLines(block, columns);
-    const tight = at === 0 || blocks[at - 1]?.kind === 'heading';
+    const tight = at === 0 || full[at - 1]?.kind === 'heading';
     return tight ? lines : ['', ...lines];
   });
+}
+
+function isEmpty(block: Block): boolean {
+  if (block.kind === 'list') return block.items.length === 0;
+  if (block.kind === 'facts') return block.facts.length === 0;
+  return block.kind === 'table' && block.table.rows.length === 0;
 }
 
 function blockLines(block: Block, columns: number): readonly string[] {
