@@ -3,7 +3,9 @@ import { markdownTable } from './table.js';
 
 /** A page as Markdown: the title as a heading of the second level. */
 export function pageMarkdown(page: Page): string {
-  return [`## ${page.title}`, ...page.blocks.map(blockMarkdown)].join('\n\n');
+  return [`## ${page.title}`, ...page.blocks.map(blockMarkdown).filter(text => text !== '')].join(
+    '\n\n',
+  );
 }
 
 function blockMarkdown(block: Block): string {
