@@ -1,0 +1,77 @@
+import type { Plan, Step } from '../plan/plan.js';
+import type { Event } from './events.js';
+
+const MINUTE_MS = 60_000;
+const DAY_MS = 24 * 60 * MINUTE_MS;
+/** What a running timer has left when the example is opened, so that one need not wait for it. */
+const LEFT_MINUTES = 12;
+
+/**
+ * The journal of a build that stands half-way through its second evening at `nowMs`: yesterday's
+ * session done and closed with a note, half of today's done, the next step begun. A timer of the last
+ * step done has 12 minutes left.
+ */
+export function exampleEvents(plan: Plan, nowMs: number): readonly Event[] {
+  const [first, second] = plan.time.sessions.map(({ steps }) => stepsOf(plan, steps));
+  const before = plan.steps.filter(({ phase }) => phase === 'plan' || phase === 'buy');
+  const yesterday = [...before, ...(first ?? [])].filter(step => second?.includes(step) !== true);
+  const today = second ?? [];
+  const half = today.slice(0, Math.ceil(today.length / 2));
+  const startedAtMs = nowMs - DAY_MS - lengthMs(yesterday);
+  const resumedAtMs = nowMs - lengthMs(half) - 5 * MINUTE_MS;
+  const events: readonly Event[] = [
+    { kind: 'build-started', atMs: startedAtMs },
+    ...doneFrom(yesterday, startedAtMs),
+    ...closing(yesterday, startedAtMs + lengthMs(yesterday)),
+    { kind: 'resumed', atMs: resumedAtMs },
+    ...doneFrom(half, resumedAtMs),
+    ...begun(today[half.length], nowMs - 2 * MINUTE_MS),
+    ...timersOf(half.at(-1), nowMs),
+  ];
+  return [...events].sort((one, other) => one.atMs - other.atMs);
+}
+
+function stepsOf({ steps }: Plan, ids: readonly string[]): readonly Step[] {
+  return steps.filter(({ id }) => ids.includes(id));
+}
+
+function lengthMs(steps: readonly Step[]): number {
+  return steps.reduce((sum, { minutes }) => sum + minutes.value * MINUTE_MS, 0);
+}
+
+/** Each step done when its minutes are over. */
+function doneFrom(steps: readonly Step[], fromMs: number): readonly Event[] {
+  return steps.flatMap((step, i): Event[] => {
+    const atMs = fromMs + lengthMs(steps.slice(0, i + 1));
+    const done: Event = { kind: 'step-done', atMs, step: step.id };
+    if (step.tally === undefined) return [done];
+    return [{ kind: 'piece-done', atMs, step: step.id, count: step.tally.count }, done];
+  });
+}
+
+function closing(steps: readonly Step[], atMs: number): readonly Event[] {
+  const last = steps.at(-1);
+  if (last === undefined) return [];
+  const note = 'Cut pieces are on the rack, stickered. The stop is still set: leave it.';
+  return [{ kind: 'paused', atMs, step: last.id, note }];
+}
+
+/** Half of the pieces of the step that is being worked on. */
+function begun(step: Step | undefined, atMs: number): readonly Event[] {
+  if (step === undefined) return [];
+  const visited: Event = { kind: 'step-visited', atMs, step: step.id };
+  const count = Math.floor((step.tally?.count ?? 0) / 2);
+  return count === 0 ? [visited] : [visited, { kind: 'piece-done', atMs, step: step.id, count }];
+}
+
+function timersOf(step: Step | undefined, nowMs: number): readonly Event[] {
+  return (step?.timers ?? []).map(({ id, name, minutes, then }) => ({
+    kind: 'timer-started' as const,
+    atMs: nowMs - Math.max(0, minutes - LEFT_MINUTES) * MINUTE_MS,
+    timer: id,
+    name,
+    lastsMinutes: minutes,
+    then,
+    step: step?.id ?? '',
+  }));
+}
