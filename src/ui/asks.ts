@@ -10,7 +10,7 @@ type Means = { readonly services: Services; readonly screens: Screens };
 export function perform(program: Program, ask: Ask, means: Means): Program {
   switch (ask.kind) {
     case 'go':
-      return goTo(program, ask.to, means);
+      return ask.to === 'home' ? home(program, means) : goTo(program, ask.to, means);
     case 'leave':
       return leave(program, means);
     case 'begin-interview': {
@@ -44,6 +44,11 @@ function goTo(program: Program, name: ScreenName, { screens }: Means): Program {
   const pages = before < 0 ? program.pages : program.pages.slice(0, before);
   const page = screens[name](contextOf({ ...program, pages }));
   return { ...program, pages: [...pages, page] };
+}
+
+/** The first screen, with the builds as they lie on the shelf now. */
+function home(program: Program, means: Means): Program {
+  return goTo({ ...program, shelf: means.services.list() }, 'home', means);
 }
 
 function leave(program: Program, { services }: Means): Program {

@@ -192,6 +192,20 @@ describe('from screen to screen', () => {
     ]);
   });
 
+  test('sent home after a pause, the start shows the build as it lies on the shelf now', () => {
+    const bench = new Bench();
+    const { session } = programOn({
+      bench,
+      asks: OPEN,
+      askFor: () => [{ kind: 'go', to: 'home' }],
+    });
+    expect(session.snapshot().shelf).toEqual([]);
+    bench.lines = [shelfLine('porch')];
+    session.press(SPACE);
+    expect(shown(session)).toBe('home');
+    expect(session.snapshot().shelf.map(({ id }) => id)).toEqual(['porch']);
+  });
+
   test('a build that another Notchbook has is taken over at the second try', () => {
     const bench = new Bench();
     bench.held = true;
