@@ -41,7 +41,7 @@ export function readOptions(
     else problems.push(`--${option.name}: ${read.problem} ${read.hint}`.trim());
   }
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, given: givenOf(found, display), json: values['as'] === 'json' };
+  return { ok: true, given: givenOf(found, display), json: values.as === 'json' };
 }
 
 function rawValues(rule: WorkRule, words: readonly string[]) {
