@@ -47,7 +47,8 @@ function fastenerTable(plan: Plan) {
     columns: [
       { title: 'Joint', grow: true },
       { title: 'Count', align: 'right' as const },
-      { title: 'What' },
+      // Wide enough for "No. 10 x 3-1/2 in" in one line; a size must never be cut off.
+      { title: 'What', grow: true, least: 17 },
       { title: 'Through', align: 'right' as const },
       { title: 'Bite', align: 'right' as const },
       { title: 'Drills', grow: true },
