@@ -2,7 +2,7 @@ import type { Source } from '../measure/figure.js';
 import type { Mm } from '../measure/quantities.js';
 import { formFor, type Movement, movementBy, type Piece } from './movement.js';
 import type { Swing } from './seasons.js';
-import { weaker } from './weaker-source.js';
+import { noBetter } from './weaker-source.js';
 
 /** What a board that is set today does until the wettest and until the driest time of its year. */
 export type BoardYear = {
@@ -12,6 +12,7 @@ export type BoardYear = {
   readonly swell: Mm;
   /** How far it shrinks from today; negative for a board that is drier today than it will ever be. */
   readonly shrink: Mm;
+  /** That of the movement, no better known than the moistures of the year. */
   readonly source: Source;
 };
 
@@ -29,6 +30,6 @@ export function boardYear(piece: Piece, today: number, swing: Swing): BoardYear 
     dry,
     swell: wet.change,
     shrink: -dry.change,
-    source: weaker(wet.source, swing.source),
+    source: noBetter(wet.source, swing.source.standing),
   };
 }

@@ -92,7 +92,7 @@ const WORKED: Readonly<Record<Form, Worker>> = {
     const perPoint = worse(piece, 'change');
     return [
       byCoefficient(piece.size, perPoint.value, at),
-      `${grainWords(piece)}, coefficient per 1 % as all lies within 6 to 14 %`,
+      `${grainWords(piece)}: coefficient per 1 %, as all lies within 6 to 14 %`,
       weaker(perPoint.source, COEFFICIENT_SOURCE),
     ];
   },
@@ -101,7 +101,7 @@ const WORKED: Readonly<Record<Form, Worker>> = {
     const saturation = saturationOf(piece.wood);
     return [
       byTotalShrinkage(piece.size, { percent: shrinks.value, saturation: saturation.value }, at),
-      `${grainWords(piece)}, ${formatNumber(shrinks.value, 1)} % shrinkage from wet to oven-dry as not all lies within 6 to 14 %`,
+      `${grainWords(piece)}: ${formatNumber(shrinks.value, 1)} % shrinkage from wet to oven-dry, as not all lies within 6 to 14 %`,
       weaker(shrinks.source, TOTAL_SHRINKAGE_SOURCE),
     ];
   },
@@ -134,5 +134,5 @@ function worse({ wood, grain, across }: Piece, what: 'change' | 'shrink'): Sourc
 function grainWords({ wood, grain, across }: Piece): string {
   const named = { flat: 'flat-sawn', quarter: 'quarter-sawn', unknown: 'of unknown grain' }[grain];
   const rest = grain === 'unknown' ? ', so whichever moves more' : '';
-  return `${across} of ${wood.name} ${named}${rest}`;
+  return `${across} of ${wood.name}, ${named}${rest}`;
 }

@@ -12,12 +12,15 @@ export function weaker(first: Source, second: Source): Source {
   const by = second.place ?? second.publication;
   const named =
     first.publication === second.publication ? by : `${second.publication} ${second.place ?? ''}`;
-  return {
-    publication: first.publication,
-    place: `${first.place ?? 'as given'}, by ${named.trim()}`,
-    standing:
-      ORDER.indexOf(first.standing) > ORDER.indexOf(second.standing)
-        ? first.standing
-        : second.standing,
-  };
+  return noBetter(
+    { ...first, place: `${first.place ?? 'as given'}, by ${named.trim()}` },
+    second.standing,
+  );
+}
+
+/** The same source, no better known than this. */
+export function noBetter(source: Source, standing: Standing): Source {
+  return ORDER.indexOf(source.standing) >= ORDER.indexOf(standing)
+    ? source
+    : { ...source, standing };
 }

@@ -52,11 +52,23 @@ function rawValues(rule: WorkRule, words: readonly string[]) {
     ]),
   );
   return parseArgs({
-    args: [...words],
+    args: [...withNegatives(words)],
     options: { ...options, as: { type: 'string' }, units: { type: 'string' } },
     strict: true,
   }).values as Readonly<Record<string, string | string[] | undefined>>;
 }
+
+/** `--temperature -5C` as `--temperature=-5C`, which would otherwise be taken for an option -5. */
+function withNegatives(words: readonly string[]): readonly string[] {
+  return words.flatMap((word, i) => {
+    const next = words[i + 1];
+    if (word.startsWith('--') && !word.includes('=') && next !== undefined && NEGATIVE.test(next))
+      return [`${word}=${next}`];
+    return i > 0 && NEGATIVE.test(word) && (words[i - 1] ?? '').startsWith('--') ? [] : [word];
+  });
+}
+
+const NEGATIVE = /^-[\d.,]/;
 
 function readOption(
   option: WorkOption,

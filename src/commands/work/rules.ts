@@ -1,4 +1,15 @@
+import { GAP_RULE } from './gap.js';
+import { MOISTURE_RULE } from './moisture.js';
+import { MOVEMENT_RULE } from './movement.js';
 import type { WorkRule } from './rule.js';
+import { SLOT_RULE } from './slot.js';
+import { SPACING_RULE } from './spacing.js';
 
 /** Everything that can be worked out alone, in the order of the work. */
-export const WORK_RULES: readonly WorkRule[] = [];
+export const WORK_RULES: readonly WorkRule[] = [
+  MOISTURE_RULE,
+  MOVEMENT_RULE,
+  GAP_RULE,
+  SLOT_RULE,
+  SPACING_RULE,
+];
