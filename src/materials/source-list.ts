@@ -1,7 +1,9 @@
 import type { Source } from '../measure/figure.js';
 import { FINISHING_TABLES } from './finishing-tables.js';
 import { JOINING_TABLES } from './joining-tables.js';
+import { LOAD_TABLES } from './load-tables.js';
 import { PUBLICATIONS } from './sources.js';
+import { STRENGTH_TABLES } from './strength-tables.js';
 import { WOOD_TABLES } from './wood-tables.js';
 
 /** One place in a publication, and the tables here that stand on it. */
@@ -11,7 +13,13 @@ export type SourceLine = Source & {
   readonly tables: readonly string[];
 };
 
-const TABLES = { ...WOOD_TABLES, ...JOINING_TABLES, ...FINISHING_TABLES };
+const TABLES = {
+  ...WOOD_TABLES,
+  ...JOINING_TABLES,
+  ...FINISHING_TABLES,
+  ...STRENGTH_TABLES,
+  ...LOAD_TABLES,
+};
 
 /**
  * Every source that a table stands on, once, ordered by publication and place. Those of standing

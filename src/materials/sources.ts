@@ -1,5 +1,6 @@
 import type { Source } from '../measure/figure.js';
 import { JOINING_PUBLICATIONS } from './publications-joining.js';
+import { STRENGTH_PUBLICATIONS } from './publications-strength.js';
 import { WOOD_PUBLICATIONS } from './publications-wood.js';
 import { WORK_PUBLICATIONS } from './publications-work.js';
 
@@ -7,6 +8,7 @@ import { WORK_PUBLICATIONS } from './publications-work.js';
 export const PUBLICATIONS = {
   ...WOOD_PUBLICATIONS,
   ...JOINING_PUBLICATIONS,
+  ...STRENGTH_PUBLICATIONS,
   ...WORK_PUBLICATIONS,
 };
 
