@@ -18,7 +18,7 @@ export type BoardYear = {
 
 /**
  * The year of a board of today's moisture percent.
- * @example boardYear(cedarFlat, 12, swing) // 5-1/2 in, 9 to 15 %: grows 0.9 mm, shrinks 1.1 mm
+ * @example boardYear(cedarFlat, 12, swing) // 5-1/2 in, 9 to 15 %: grows and shrinks 0.97 mm
  */
 export function boardYear(piece: Piece, today: number, swing: Swing): BoardYear {
   const { wettest, driest } = swing;

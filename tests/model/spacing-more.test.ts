@@ -26,12 +26,10 @@ const POSTS = { over: inches(61.25), piece: inches(5.5), opening: inches(3.5), l
 
 describe('hidden laps', () => {
   // Field case F02: front boards, what shows at each end, the strip with its lap.
-  test.each(
-    referenceRows('field case F02', [
-      [7, 0.875, 1.875, true],
-      [6, 5.375, 6.375, false],
-    ] as const),
-  )(
+  test.each([
+    [7, 0.875, 1.875, true],
+    [6, 5.375, 6.375, false],
+  ] as const)(
     'F02: %i front boards show %f in at each end over strips of %f in',
     (count, reveal, strip, narrow) => {
       const panel = spreadWithLaps(POSTS, count);
