@@ -23,6 +23,9 @@ const BANNER = [
   'delete process.env.DEV;',
   // The color package knows FORCE_COLOR only, and Node warns where both are set.
   "if (process.env.NO_COLOR) { process.env.FORCE_COLOR = '0'; delete process.env.NO_COLOR; }",
+  // The layout engine looks whether there is a fetch, and Node then loads one for 20 ms. Nothing here
+  // ever asks the network.
+  "Object.defineProperty(globalThis, 'fetch', { value: undefined, configurable: true });",
   // Ink paints nothing where these are set, though somebody may well sit at the terminal.
   'if (process.stdin.isTTY && process.stdout.isTTY) {',
   '  delete process.env.CI; delete process.env.CONTINUOUS_INTEGRATION;',

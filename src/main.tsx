@@ -3,8 +3,8 @@ import { readArguments } from './commands/arguments.js';
 import { HELP } from './commands/help.js';
 import type { Library, RecipeText } from './commands/library.js';
 import { EXIT, failed, fine, type Outcome } from './commands/outcome.js';
+import { buildsIn } from './files/list-builds.js';
 import { thisMachine } from './files/machine.js';
-import { openShelf } from './files/open-shelf.js';
 import { dataPlace } from './files/place.js';
 import { builtInRecipes, readRecipeText } from './files/recipes.js';
 import { wantsAscii } from './ui/ascii-mode.js';
@@ -29,28 +29,27 @@ async function open(
   terminal: InstanceType<typeof import('./ui/terminal.js').Terminal>,
 ) {
   const { openWorkbook } = await import('./commands/open-workbook.js');
-  const { makeExample } = await import('./commands/make-example.js');
   const { display } = given;
-  const place = dataPlace(given.data, thisMachine());
+  const { folder, warning } = dataPlace(given.data, thisMachine());
   try {
     await openWorkbook({
       terminal,
       window: process.stdout,
-      shelf: openShelf(place.folder, Date.now),
-      library: library(),
       display,
       look: lookOf(given),
       now: Date.now,
       steadyMs: () => performance.now(),
-      makeExample: (kept, nowMs) => makeExample(kept, display, nowMs),
+      list: () => buildsIn(folder),
+      prepareDesk: async () => {
+        const { prepareDesk } = await import('./commands/prepare-desk.js');
+        return prepareDesk({ folder, library: library(), display, now: Date.now });
+      },
       asks: [],
-      notice: place.warning,
+      notice: warning,
     });
   } catch (error) {
     const what = error instanceof Error ? error.message : String(error);
-    say(
-      failed([`Notchbook stopped: ${what}`, `Your builds are in ${place.folder}.`], EXIT.problems),
-    );
+    say(failed([`Notchbook stopped: ${what}`, `Your builds are in ${folder}.`], EXIT.problems));
   }
 }
 

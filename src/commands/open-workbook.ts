@@ -1,25 +1,31 @@
-import type { Shelf } from '../files/shelf.js';
 import type { Display } from '../measure/quantities.js';
-import { readRecipe } from '../recipe/read.js';
+import type { Recipe } from '../recipe/recipe.js';
+import { FIRST_SCREEN } from '../ui/first-screen.js';
+import type { Screens } from '../ui/page.js';
 import { runScreens } from '../ui/run.js';
-import type { Ask } from '../ui/screen.js';
-import { SCREENS } from '../ui/screens.js';
+import type { Ask, ShelfLine } from '../ui/screen.js';
 import type { Terminal } from '../ui/terminal.js';
 import type { Look } from '../ui/theme.js';
 import { windowSize } from '../ui/window-size.js';
-import type { Library } from './library.js';
-import { type ExampleMaker, type KeptRecipe, shelfServices } from './shelf-services.js';
+import type { ShelfServices } from './shelf-services.js';
+
+/** What takes longer to load than the first screen may wait: recipes, plans, saving. */
+export type Desk = {
+  readonly services: ShelfServices;
+  readonly recipes: () => readonly Recipe[];
+  readonly screens: Screens;
+  readonly release: () => void;
+};
 
 export type Workshop = {
   readonly terminal: Terminal;
   readonly window: { readonly columns?: number; readonly rows?: number };
-  readonly shelf: Shelf;
-  readonly library: Library;
   readonly display: Display;
   readonly look: Look;
   readonly now: () => number;
   readonly steadyMs: () => number;
-  readonly makeExample: ExampleMaker;
+  readonly list: () => readonly ShelfLine[];
+  readonly prepareDesk: () => Promise<Desk>;
   /** What to begin with: a build or an interview that was named. */
   readonly asks: readonly Ask[];
   /** To be told at once. */
@@ -28,32 +34,56 @@ export type Workshop = {
 
 /** Opens the screens on the builder's shelf, and comes back when they are left. */
 export async function openWorkbook(workshop: Workshop): Promise<void> {
-  const { shelf, display, now, steadyMs, look, window, asks, terminal } = workshop;
-  const recipes = keptRecipes(workshop.library);
-  const onShelf = shelfServices({ shelf, recipes, display, now }, workshop.makeExample);
+  const { display, now, steadyMs, look, window, asks, notice, list, terminal } = workshop;
+  const prepared: { desk?: Desk } = {};
+  const desk = (): Desk => {
+    if (prepared.desk === undefined) throw new Error('a key came before its answer was ready');
+    return prepared.desk;
+  };
+  const prepare = async () => {
+    prepared.desk = await workshop.prepareDesk();
+  };
   try {
     await runScreens(
       {
-        services: { ...onShelf, now, steadyMs },
-        screens: SCREENS,
-        recipes: recipes.map(({ recipe }) => recipe),
+        services: { ...later(() => desk().services), list, now, steadyMs },
+        screens: screensLater(() => desk().screens),
+        recipes: () => desk().recipes(),
         display,
         look,
         size: windowSize(window),
         asks,
-        notice: workshop.notice,
+        notice,
+        prepare,
       },
       terminal,
     );
   } finally {
-    shelf.release();
+    prepared.desk?.release();
   }
 }
 
-/** The recipes that can be read; the check command tells about the others. */
-function keptRecipes(library: Library): readonly KeptRecipe[] {
-  return library.all().flatMap(found => {
-    const read = found.ok ? readRecipe(found.text) : undefined;
-    return found.ok && read?.ok === true ? [{ recipe: read.recipe, text: found.text }] : [];
-  });
+function later(services: () => ShelfServices): Omit<ShelfServices, 'list'> {
+  return {
+    plan: (recipe, answers, display) => services().plan(recipe, answers, display),
+    load: id => services().load(id),
+    takeOver: id => services().takeOver(id),
+    create: build => services().create(build),
+    save: build => services().save(build),
+    example: () => services().example(),
+  };
+}
+
+/** The first screen at once, the others when there is a key to open them with. */
+function screensLater(screens: () => Screens): Screens {
+  return {
+    home: FIRST_SCREEN,
+    interview: at => screens().interview(at),
+    plan: at => screens().plan(at),
+    step: at => screens().step(at),
+    timers: at => screens().timers(at),
+    pause: at => screens().pause(at),
+    resume: at => screens().resume(at),
+    keys: at => screens().keys(at),
+  };
 }

@@ -17,7 +17,7 @@ export type KeptRecipe = { readonly recipe: Recipe; readonly text: string };
 
 export type Means = {
   readonly shelf: Shelf;
-  readonly recipes: readonly KeptRecipe[];
+  readonly recipes: () => readonly KeptRecipe[];
   readonly display: Display;
   readonly now: () => number;
 };
@@ -25,13 +25,17 @@ export type Means = {
 /** Makes the build that shows how this works, as it stands at this moment. */
 export type ExampleMaker = (kept: KeptRecipe, nowMs: number) => Workbook;
 
-type ShelfServices = Pick<Services, 'list' | 'load' | 'takeOver' | 'create' | 'save' | 'example'>;
+export type ShelfServices = Pick<
+  Services,
+  'list' | 'plan' | 'load' | 'takeOver' | 'create' | 'save' | 'example'
+>;
 
 /** What the screens ask of the disk, done on the shelf. */
 export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfServices {
   const { shelf, now } = means;
   return {
     list: shelf.list,
+    plan: makePlan,
     load: id => loaded(shelf.load(id)),
     takeOver: id => loaded(shelf.takeOver(id)),
     create: build => created(means, build),
@@ -42,7 +46,7 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
     example: () => {
       const there = shelf.list().find(({ example }) => example);
       if (there !== undefined) return loaded(shelf.load(there.id));
-      const [first] = means.recipes;
+      const [first] = means.recipes();
       if (first === undefined) return { ok: false, problem: 'There is no recipe to show.' };
       return putOnShelf(shelf, first, makeExample(first, now()));
     },
@@ -63,7 +67,7 @@ function created(
   { shelf, recipes, display, now }: Means,
   { recipe, name, answers }: NewBuild,
 ): Loaded {
-  const kept = recipes.find(one => one.recipe.id === recipe);
+  const kept = recipes().find(one => one.recipe.id === recipe);
   if (kept === undefined) return { ok: false, problem: `There is no recipe "${recipe}".` };
   const taken = new Set(shelf.list().map(({ id }) => id));
   const workbook = startWorkbook({

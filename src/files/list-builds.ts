@@ -1,9 +1,20 @@
 import { readdirSync } from 'node:fs';
+import { join } from 'node:path';
 import { progressOf } from '../workbook/progress.js';
 import { endsAtMs } from '../workbook/timers.js';
 import { buildFiles, idOfFile } from './build-files.js';
 import { type Found, findWorkbook } from './load-workbook.js';
 import type { ShelfEntry } from './shelf.js';
+
+/** The folders of a data folder: the builder's own builds, and apart from them the example. */
+export function buildFolders(folder: string): Folders {
+  return { own: join(folder, 'builds'), example: join(folder, 'example') };
+}
+
+/** All builds below a data folder. */
+export function buildsIn(folder: string): readonly ShelfEntry[] {
+  return listBuilds(buildFolders(folder));
+}
 
 type Folders = { readonly own: string; readonly example: string };
 

@@ -1,11 +1,10 @@
 import { existsSync, mkdirSync } from 'node:fs';
-import { join } from 'node:path';
 import type { Workbook } from '../workbook/workbook.js';
 import { isWorkbookId } from '../workbook/workbook-id.js';
 import { type BuildFiles, buildFiles } from './build-files.js';
 import { diskTrouble } from './disk-trouble.js';
 import type { SaveOutcome } from './keep.js';
-import { listBuilds } from './list-builds.js';
+import { buildFolders, listBuilds } from './list-builds.js';
 import { type OpenBuild, openBuild, releaseBuild, saveBuild } from './open-build.js';
 import type { Ahead, Opened, Shelf } from './shelf.js';
 import { sweepTemps } from './temp-name.js';
@@ -22,7 +21,7 @@ type Session = {
  * programs left behind; makes no folder before the first save. `now` is the wall clock in epoch ms.
  */
 export function openShelf(folder: string, now: () => number): Shelf {
-  const folders = { own: join(folder, 'builds'), example: join(folder, 'example') };
+  const folders = buildFolders(folder);
   const session: Session = { folders, open: new Map(), now };
   for (const each of [folder, folders.own, folders.example]) sweepTemps(each, now());
   return {

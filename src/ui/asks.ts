@@ -14,7 +14,7 @@ export function perform(program: Program, ask: Ask, means: Means): Program {
     case 'leave':
       return leave(program, means);
     case 'begin-interview': {
-      const recipe = program.recipes.find(({ id }) => id === ask.recipe);
+      const recipe = program.recipes().find(({ id }) => id === ask.recipe);
       if (recipe === undefined)
         return { ...program, notice: `There is no project "${ask.recipe}".` };
       return goTo(
@@ -69,7 +69,7 @@ function open(program: Program, id: string, means: Means): Program {
 type Entry = { readonly first: ScreenName; readonly means: Means };
 
 function enter(program: Program, loaded: Loaded, { first, means }: Entry): Program {
-  const opened = openBuild(loaded);
+  const opened = openBuild(loaded, means.services.plan);
   if (!opened.ok) return { ...program, notice: opened.problem };
   const { build, notice } = opened;
   const saving = { kind: 'saved', atMs: lastSaved(program, build.workbook.id) } as const;

@@ -1,19 +1,18 @@
-import { makePlan } from '../plan/make-plan.js';
 import { problemWords } from '../recipe/problem-words.js';
 import type { Event } from '../workbook/events.js';
 import { progressOf } from '../workbook/progress.js';
 import type { Build } from './screen.js';
-import type { Loaded } from './services.js';
+import type { Loaded, Services } from './services.js';
 
 export type Opened =
   | { readonly ok: true; readonly build: Build; readonly notice: string | undefined }
   | { readonly ok: false; readonly problem: string; readonly held?: boolean };
 
 /** A workbook from the shelf, planned and followed up to its last event; else why not. */
-export function openBuild(loaded: Loaded): Opened {
+export function openBuild(loaded: Loaded, plan: Services['plan']): Opened {
   if (!loaded.ok) return loaded;
   const { workbook, recipe } = loaded;
-  const made = makePlan(recipe, workbook.answers, workbook.display);
+  const made = plan(recipe, workbook.answers, workbook.display);
   if (!made.ok) {
     const words = made.problems.map(problem => problemWords(problem).problem).join(' ');
     return { ok: false, problem: `"${workbook.name}" can't be planned. ${words}` };

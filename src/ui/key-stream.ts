@@ -14,6 +14,7 @@ export class KeyStream extends EventEmitter {
   #waiting: string[] = [];
   #next: string | null = null;
   #busy = false;
+  #held = false;
 
   constructor(source: NodeJS.ReadStream) {
     super();
@@ -48,6 +49,16 @@ export class KeyStream extends EventEmitter {
     return this;
   }
 
+  /** Keeps the keys that come from now on, in order, until they are let go. */
+  hold(): void {
+    this.#held = true;
+  }
+
+  letGo(): void {
+    this.#held = false;
+    this.#give();
+  }
+
   readonly #take = (): void => {
     for (let chunk = this.#source.read(); chunk !== null; chunk = this.#source.read()) {
       const room = LONGEST_BURST - this.#waiting.length;
@@ -57,7 +68,7 @@ export class KeyStream extends EventEmitter {
   };
 
   #give(): void {
-    if (this.#busy) return;
+    if (this.#busy || this.#held) return;
     const key = this.#waiting.shift();
     if (key === undefined) return;
     this.#busy = true;

@@ -19,7 +19,7 @@ export type Program = {
   readonly size: Size;
   readonly look: Look;
   readonly display: Display;
-  readonly recipes: readonly Recipe[];
+  readonly recipes: () => readonly Recipe[];
   readonly shelf: readonly ShelfLine[];
   readonly build: Build | undefined;
   readonly interview: Interview | undefined;

@@ -7,6 +7,8 @@ import type { Terminal } from './terminal.js';
 /** What the screens need besides the terminal, which brings the rest. */
 export type Opening = Omit<Start, 'services'> & {
   readonly services: Omit<Services, 'bell' | 'title' | 'suspend' | 'quit'>;
+  /** Loads what the first screen does without. Keys wait for it, so nothing is asked of it before. */
+  readonly prepare: () => Promise<void>;
 };
 
 /**
@@ -24,6 +26,7 @@ export async function runScreens(opening: Opening, terminal: Terminal): Promise<
   };
   const session = new Session({ ...opening, services });
   terminal.open(session.repaint);
+  terminal.keys.hold();
   try {
     const app = render(<App session={session} />, {
       // Ink asks of its input no more than what the key stream has.
@@ -32,8 +35,24 @@ export async function runScreens(opening: Opening, terminal: Terminal): Promise<
       maxFps: 60,
     });
     ending.quit = () => app.unmount();
-    await app.waitUntilExit();
+    await Promise.all([app.waitUntilExit(), prepared(opening, terminal, app)]);
   } finally {
     terminal.close();
+  }
+}
+
+/** Prepares once the first frame is out, then lets the keys go that were pressed meanwhile. */
+async function prepared(
+  { prepare }: Opening,
+  { keys }: Terminal,
+  app: { readonly unmount: () => void },
+): Promise<void> {
+  try {
+    await new Promise(resolve => setImmediate(resolve));
+    await prepare();
+    keys.letGo();
+  } catch (error) {
+    app.unmount();
+    throw error;
   }
 }

@@ -52,7 +52,8 @@ export type Context = {
   readonly display: Display;
   /** Plain ASCII instead of line-drawing characters. */
   readonly ascii: boolean;
-  readonly recipes: readonly Recipe[];
+  /** Read when first asked for: the home screen opens without them. */
+  readonly recipes: () => readonly Recipe[];
   readonly shelf: readonly ShelfLine[];
   readonly build: Build | undefined;
   /** What the interview is about, from the moment it was asked for. */

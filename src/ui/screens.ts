@@ -1,5 +1,5 @@
+import { FIRST_SCREEN } from './first-screen.js';
 import { opener, type Screens } from './page.js';
-import { homeScreen } from './screens/home/screen.js';
 import { interviewScreen } from './screens/interview/screen.js';
 import { keysScreen } from './screens/keys/screen.js';
 import { pauseScreen } from './screens/pause/screen.js';
@@ -10,7 +10,7 @@ import { timersScreen } from './screens/timers/screen.js';
 
 /** Every screen by its name. */
 export const SCREENS: Screens = {
-  home: opener(homeScreen),
+  home: FIRST_SCREEN,
   interview: opener(interviewScreen),
   plan: opener(planScreen),
   step: opener(stepScreen),

@@ -1,3 +1,5 @@
+import type { Display } from '../measure/quantities.js';
+import type { MadePlan } from '../plan/make-plan.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
 import type { Workbook } from '../workbook/workbook.js';
@@ -35,6 +37,7 @@ export type Services = {
   /** A clock that nobody can set, to notice when the wall clock was. */
   readonly steadyMs: () => number;
   readonly list: () => readonly ShelfLine[];
+  readonly plan: (recipe: Recipe, answers: Answers, display: Display) => MadePlan;
   readonly load: (id: string) => Loaded;
   readonly takeOver: (id: string) => Loaded;
   readonly example: () => Loaded;

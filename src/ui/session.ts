@@ -12,7 +12,7 @@ import type { Look } from './theme.js';
 export type Start = {
   readonly services: Services;
   readonly screens: Screens;
-  readonly recipes: readonly Recipe[];
+  readonly recipes: () => readonly Recipe[];
   readonly display: Display;
   readonly look: Look;
   readonly size: Size;

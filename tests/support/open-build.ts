@@ -84,7 +84,7 @@ export function contextWith(build: Build | undefined, rest: Partial<Context> = {
     nowMs: TUESDAY_MS,
     display: SIXTEENTHS,
     ascii: false,
-    recipes: [],
+    recipes: () => [],
     shelf: [],
     build,
     interview: undefined,

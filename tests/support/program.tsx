@@ -1,6 +1,7 @@
 import { Text } from 'ink';
 import { render } from 'ink-testing-library';
 import { SIXTEENTHS } from '../../src/measure/displays.js';
+import { makePlan } from '../../src/plan/make-plan.js';
 import { usualAnswers } from '../../src/recipe/questions.js';
 import { App } from '../../src/ui/app.js';
 import { opener, type Screens } from '../../src/ui/page.js';
@@ -40,6 +41,7 @@ export class Bench {
     now: () => this.nowMs,
     steadyMs: () => this.steadyMs,
     list: () => this.lines,
+    plan: makePlan,
     load: id =>
       this.held ? { ok: false, problem: 'It is open elsewhere.', held: true } : this.#loaded(id),
     takeOver: id => this.#loaded(id),
@@ -125,7 +127,7 @@ export function programOn(options: ProgramOptions = {}) {
   const session = new Session({
     services: bench.services,
     screens,
-    recipes: options.recipes ?? [duckboard()],
+    recipes: options.recipes ?? (() => [duckboard()]),
     display: SIXTEENTHS,
     look: { ascii, styled: true },
     size,

@@ -52,7 +52,7 @@ function Heading({ text }: { readonly text: string }) {
 function below(level: 'front' | 'recipes', at: Context): readonly string[] {
   const width = Math.min(76, at.size.columns);
   if (level === 'front') return timerLines(at.shelf, at.nowMs);
-  return at.recipes.flatMap(({ about }, i) => wrap(`${i + 1}  ${about}`, width));
+  return at.recipes().flatMap(({ about }, i) => wrap(`${i + 1}  ${about}`, width));
 }
 
 function hints(state: HomeState): readonly KeyHint[] {

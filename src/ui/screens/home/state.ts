@@ -18,7 +18,7 @@ export function ownBuilds({ shelf }: Context): readonly ShelfLine[] {
 /** The menu of a level. Ids: `build/<id>`, `recipe/<id>`, and words of their own. */
 export function menuItems(level: 'front' | 'recipes', at: Context): readonly MenuItem[] {
   if (level === 'recipes') {
-    const recipes = at.recipes.map(({ id, title }) => ({ id: `recipe/${id}`, label: title }));
+    const recipes = at.recipes().map(({ id, title }) => ({ id: `recipe/${id}`, label: title }));
     return [...recipes, { id: 'back', label: 'Back' }];
   }
   const own = ownBuilds(at);
@@ -87,7 +87,7 @@ function chosen(state: HomeState, id: string, at: Context): Outcome<HomeState> {
 
 /** Where there is one project only, there is nothing to choose. */
 function started(state: HomeState, { recipes }: Context): Outcome<HomeState> {
-  const [only, ...others] = recipes;
+  const [only, ...others] = recipes();
   if (only === undefined || others.length > 0) return show({ level: 'recipes' });
   return asking(state, { kind: 'begin-interview', recipe: only.id });
 }
