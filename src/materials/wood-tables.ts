@@ -1,13 +1,7 @@
-import { CLIMATES } from './climates.js';
 import { DRYNESS } from './dryness.js';
-import { DRAIN_GAP } from './gap-today.js';
-import { CELSIUS_FORM, FAHRENHEIT_FORM } from './moisture.js';
-import { COEFFICIENT_SOURCE, FRAMING, TOTAL_SHRINKAGE_SOURCE } from './movement-forms.js';
-import { SATURATIONS } from './saturation.js';
+import { MOVEMENT_TABLES } from './movement-tables.js';
 import { SAWS } from './saws.js';
-import { OPEN_POINTS } from './seasons.js';
 import { SECTIONS } from './section.js';
-import { ROUND_OVERSIZE } from './slot.js';
 import { SPECIES } from './species.js';
 import { storeLengths } from './store-lengths.js';
 
@@ -17,9 +11,6 @@ export const WOOD_TABLES: Readonly<Record<string, unknown>> = {
   'board lengths': SECTIONS.map(storeLengths),
   woods: SPECIES,
   'how dry boards are': DRYNESS,
-  'moisture of wood in air': [FAHRENHEIT_FORM, CELSIUS_FORM],
-  'moisture of wood by place': [CLIMATES, OPEN_POINTS],
-  'movement of boards': [COEFFICIENT_SOURCE, TOTAL_SHRINKAGE_SOURCE, FRAMING, SATURATIONS],
-  'gaps and slots': [DRAIN_GAP, ROUND_OVERSIZE],
+  ...MOVEMENT_TABLES,
   'saw kerfs': SAWS,
 };
