@@ -23,7 +23,7 @@ export function refactor(program: LinearProgram, work: Work): boolean {
   if (!invert(program)) return false;
   recomputeValues(program);
   recomputePrices(program);
-  spend(work, n * n * 4 + program.active.length * 4);
+  spend(work, n * n * 2 + program.active.length * 4);
   return true;
 }
 
@@ -178,7 +178,7 @@ export function pivot(program: LinearProgram, change: Pivot, work: Work): void {
   program.head[place] = entering;
   eliminate(program.inverse, n, place, column);
   program.pivots++;
-  spend(work, n * n + program.active.length * 5);
+  spend(work, (n * n) / 2 + program.active.length * 5);
 }
 
 function leavingRest(program: LinearProgram, leaving: number, atUpper: boolean): number {

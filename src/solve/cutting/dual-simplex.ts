@@ -1,7 +1,7 @@
 import type { Pivot } from './basis.js';
 import { pivot, refactor, solveColumn, tableauRow } from './basis.js';
 import type { LinearProgram } from './linear-program.js';
-import { limitsOf, restingValue } from './linear-program.js';
+import { lowerOf, restingValue, upperOf } from './linear-program.js';
 import type { Work } from './work.js';
 import { isSpent } from './work.js';
 
@@ -64,7 +64,9 @@ export function currentCost(program: LinearProgram): number {
 /** How far the basic variable in a place is out of its limits: below 0 too low, above 0 too high. */
 function violation(program: LinearProgram, place: number): number {
   const value = program.basic[place] as number;
-  const [lower, upper] = limitsOf(program, program.head[place] as number);
+  const variable = program.head[place] as number;
+  const lower = lowerOf(program, variable);
+  const upper = upperOf(program, variable);
   if (value < lower - slack) return value - lower;
   if (value > upper + slack) return value - upper;
   return 0;
@@ -110,8 +112,7 @@ function chooseEntering(
     if (size < 1e-9 || entry < 0 !== (raise !== atUpper)) return;
     const ratio = Math.abs(price) / size;
     if (ratio > bestRatio + 1e-9 || (ratio > bestRatio - 1e-9 && size <= bestSize)) return;
-    const [lower, upper] = limitsOf(program, variable);
-    if (lower === upper) return;
+    if (lowerOf(program, variable) === upperOf(program, variable)) return;
     best = variable;
     bestRatio = ratio;
     bestSize = size;

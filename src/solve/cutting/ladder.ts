@@ -1,8 +1,9 @@
 import type { Relaxation } from './column-generation.js';
-import { stockLimits } from './count-limits.js';
+import { nextCost, stockLimits } from './count-limits.js';
 import type { Use } from './greedy.js';
 import { budgetAbove, listPatterns } from './list-patterns.js';
 import type { ReducedProblem } from './normalize.js';
+import { greatestCommonDivisor } from './normalize.js';
 import { searchColumns } from './search-columns.js';
 import { searchCounts } from './search-counts.js';
 import type { Work } from './work.js';
@@ -31,9 +32,10 @@ export function climb(
 ): LadderEnd {
   const limits = stockLimits(problem);
   let end = begin;
-  let reach = Math.max(1, Math.ceil(end.lowerBound * 0.0005));
+  let reach = Math.ceil(end.lowerBound * 0.0005);
   while (end.lowerBound < end.cost) {
-    const target = Math.min(end.lowerBound + reach, end.cost - 1);
+    // Costs between two sums of prices do not occur, so nothing is gained by reaching there.
+    const target = lastCost(problem, Math.min(end.lowerBound + reach, end.cost - 1));
     const wanted = { budget: budgetAbove(bound, target), onlyFull: true, most: mostPatterns };
     const columns = listPatterns(problem, prices, wanted, work);
     const floor = end.lowerBound;
@@ -48,12 +50,19 @@ export function climb(
         : searchColumns(problem, columns, { limits, target, floor }, work);
     const cases = end.cases + found.cases;
     if (found.uses !== undefined) end = { ...end, uses: found.uses, cost: found.cost };
+    const refuted = columns === undefined ? end.cost : target;
     const lowerBound = found.complete
-      ? Math.min((columns ? target : end.cost) + 1, end.cost)
+      ? Math.min(nextCost(problem, limits, refuted + 1), end.cost)
       : end.lowerBound;
     end = { ...end, lowerBound, cases };
     if (!found.complete) return end;
     reach *= 2;
   }
   return end;
+}
+
+/** The greatest multiple of the common divisor of all prices that is no more than so many cents. */
+function lastCost(problem: ReducedProblem, cents: number): number {
+  const step = problem.kinds.reduce((gcd, kind) => greatestCommonDivisor(gcd, kind.cost), 0);
+  return step === 0 ? cents : cents - (cents % step);
 }

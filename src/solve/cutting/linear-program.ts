@@ -180,11 +180,19 @@ export function restingValue(program: LinearProgram, variable: number): number {
   ) as number;
 }
 
-/** Limits of a variable. */
-export function limitsOf(program: LinearProgram, variable: number): readonly [number, number] {
-  return variable < 0
-    ? [program.rowLower[-1 - variable] as number, program.rowUpper[-1 - variable] as number]
-    : [program.lower[variable] as number, program.upper[variable] as number];
+/** Lower limit of a variable. */
+export function lowerOf(program: LinearProgram, variable: number): number {
+  return (variable < 0 ? program.rowLower[-1 - variable] : program.lower[variable]) as number;
+}
+
+/** Upper limit of a variable. */
+export function upperOf(program: LinearProgram, variable: number): number {
+  return (variable < 0 ? program.rowUpper[-1 - variable] : program.upper[variable]) as number;
+}
+
+/** Both limits of a variable. */
+export function limitsOf(program: LinearProgram, variable: number): Limits {
+  return [lowerOf(program, variable), upperOf(program, variable)];
 }
 
 /** Value of every column. */

@@ -38,7 +38,8 @@ export function nodeBound(
     bound += price * limit;
     largest += Math.abs(price) * Math.max(1, Math.abs(limit));
   }
-  for (const [place, j] of program.active.entries()) {
+  for (let place = 0; place < program.active.length; place++) {
+    const j = program.active[place] as number;
     const left =
       (program.columns.cost[j] as number) * partsPerCent - columnDot(program, j, whole, 0);
     const uses =

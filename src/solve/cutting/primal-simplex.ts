@@ -1,6 +1,6 @@
 import { pivot, recomputeValues, refactor, solveColumn, tableauRow } from './basis.js';
 import type { LinearProgram } from './linear-program.js';
-import { limitsOf } from './linear-program.js';
+import { lowerOf, upperOf } from './linear-program.js';
 import type { Work } from './work.js';
 import { isSpent } from './work.js';
 
@@ -63,9 +63,10 @@ function firstToBlock(
   for (let r = 0; r < program.rows; r++) {
     const change = grows ? -(column[r] as number) : (column[r] as number);
     if (Math.abs(change) < 1e-9) continue;
-    const [lower, upper] = limitsOf(program, program.head[r] as number);
+    const variable = program.head[r] as number;
+    const value = program.basic[r] as number;
     const room =
-      change < 0 ? (program.basic[r] as number) - lower : upper - (program.basic[r] as number);
+      change < 0 ? value - lowerOf(program, variable) : upperOf(program, variable) - value;
     const step = Math.max(0, room) / Math.abs(change);
     const ties = step <= least + 1e-12 && Math.abs(change) > Math.abs(entry);
     if (step < least - 1e-12 || ties) [place, least, entry] = [r, step, change];

@@ -154,7 +154,7 @@ class Search {
         return false;
       }
     }
-    const prices = Float64Array.from(program.dual);
+    const prices = new Float64Array(program.dual);
     if (end.kind === 'infeasible') {
       // Any multiple of this row may be added to the prices; enough of it lifts the bound over the target.
       const { shortfall, place } = end;
@@ -170,7 +170,7 @@ class Search {
   /** Takes columns out of play that would lift every solution within these limits over the target. */
   private dropColumns(): number {
     const { program } = this;
-    const found = nodeBound(program, this.problem.demands, Float64Array.from(program.dual));
+    const found = nodeBound(program, this.problem.demands, new Float64Array(program.dual));
     if (Number.isNaN(found.bound)) return 0;
     program.active = stillUsable(program, found, this.target * partsPerCent);
     return found.bound;
