@@ -2,8 +2,10 @@ import type { Source } from '../measure/figure.js';
 import { FINISHING_TABLES } from './finishing-tables.js';
 import { JOINING_TABLES } from './joining-tables.js';
 import { LOAD_TABLES } from './load-tables.js';
+import { SHOP_TABLES } from './shop-tables.js';
 import { PUBLICATIONS } from './sources.js';
 import { STRENGTH_TABLES } from './strength-tables.js';
+import { WEATHER_TABLES } from './weather-tables.js';
 import { WOOD_TABLES } from './wood-tables.js';
 
 /** One place in a publication, and the tables here that stand on it. */
@@ -17,6 +19,8 @@ const TABLES = {
   ...WOOD_TABLES,
   ...JOINING_TABLES,
   ...FINISHING_TABLES,
+  ...WEATHER_TABLES,
+  ...SHOP_TABLES,
   ...STRENGTH_TABLES,
   ...LOAD_TABLES,
 };

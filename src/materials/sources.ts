@@ -1,5 +1,6 @@
 import type { Source } from '../measure/figure.js';
 import { JOINING_PUBLICATIONS } from './publications-joining.js';
+import { SHOP_PUBLICATIONS } from './publications-shop.js';
 import { STRENGTH_PUBLICATIONS } from './publications-strength.js';
 import { WOOD_PUBLICATIONS } from './publications-wood.js';
 import { WORK_PUBLICATIONS } from './publications-work.js';
@@ -8,6 +9,7 @@ import { WORK_PUBLICATIONS } from './publications-work.js';
 export const PUBLICATIONS = {
   ...WOOD_PUBLICATIONS,
   ...JOINING_PUBLICATIONS,
+  ...SHOP_PUBLICATIONS,
   ...STRENGTH_PUBLICATIONS,
   ...WORK_PUBLICATIONS,
 };
