@@ -40,8 +40,10 @@ export function readOptions(
     if (read.ok) found.set(option.name, read.value);
     else problems.push(`--${option.name}: ${read.problem} ${read.hint}`.trim());
   }
+  const as = values.as ?? 'text';
+  if (as !== 'text' && as !== 'json') problems.push(`--as ${as}: it can be text or json.`);
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, given: givenOf(found, display), json: values.as === 'json' };
+  return { ok: true, given: givenOf(found, display), json: as === 'json' };
 }
 
 function rawValues(rule: WorkRule, words: readonly string[]) {

@@ -1,10 +1,10 @@
 import type { Page } from '../../text/page.js';
 import type { Plan } from '../plan.js';
 import { boardsPage } from './boards-page.js';
-import { spacingPage, timePage, toolsPage } from './care-pages.js';
 import { cutPage } from './cut-page.js';
 import { hardwarePage } from './hardware-page.js';
 import { fitPage, overviewPage } from './overview-page.js';
+import { spacingPage, timePage, toolsPage } from './work-pages.js';
 
 /** Every page of a plan, in the order in which somebody reads it. */
 export function allPages(plan: Plan): readonly Page[] {

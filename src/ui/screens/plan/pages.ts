@@ -1,5 +1,6 @@
 import { formatMinutes } from '../../../measure/duration.js';
 import { allPages } from '../../../plan/pages/all-pages.js';
+import { careSheetPage } from '../../../plan/pages/care-sheet-page.js';
 import type { Plan } from '../../../plan/plan.js';
 import type { Block, Page } from '../../../text/page.js';
 import { bodyLines } from '../../../text/page-lines.js';
@@ -29,19 +30,23 @@ const NAMES: Readonly<Record<string, string>> = {
   tools: 'Tools',
   time: 'Time',
   steps: 'Steps',
+  care: 'Care',
 };
+
+/** Number keys 1 to 9 and 0; a page beyond them is turned to. */
+const NUMBERED = 10;
 
 const kept = new WeakMap<Plan, readonly PlanPage[]>();
 
-/** All pages, numbered 1 to 9 and 0 as the number keys stand. */
+/** All pages in order. */
 export function planPages(plan: Plan): readonly PlanPage[] {
   const known = kept.get(plan);
   if (known !== undefined) return known;
   const drawing: Page = { id: 'drawing', title: 'The finished piece', blocks: [] };
-  const pages = [drawing, ...allPages(plan), stepList(plan)].map(
+  const pages = [drawing, ...allPages(plan), stepList(plan), careSheetPage(plan)].map(
     ({ id, title, blocks }, at): PlanPage => ({
       id,
-      key: String((at + 1) % 10),
+      key: at < NUMBERED ? String((at + 1) % NUMBERED) : '',
       name: NAMES[id] ?? title,
       title,
       blocks,

@@ -8,15 +8,23 @@ import type { PlanPage } from './pages.js';
  */
 export function tabLine(pages: readonly PlanPage[], seen: number, columns: number): string {
   const full = joined(
-    pages.map(({ key, name }) => `${key} ${name}`),
+    pages.map((page, at) => tabText(page, at === seen)),
     seen,
   );
   if (textWidth(full) <= columns) return full;
   const short = joined(
-    pages.map(({ key, name }, at) => (at === seen ? `${key} ${name}` : key)),
+    pages.map((page, at) => (at === seen ? tabText(page, true) : page.key || MORE)),
     seen,
   );
   return cut(short, columns);
+}
+
+/** Stands for a page that has no number. */
+const MORE = '+';
+
+function tabText({ key, name }: PlanPage, isSeen: boolean): string {
+  if (key === '') return isSeen ? name : MORE;
+  return `${key} ${name}`;
 }
 
 function joined(names: readonly string[], seen: number): string {
