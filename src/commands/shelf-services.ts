@@ -41,7 +41,9 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
     create: build => created(means, build),
     save: ({ workbook, plan }) => {
       const outcome = shelf.save(workbook, aheadOf(workbook, plan.steps));
-      return outcome.ok ? { ok: true } : { ok: false, problem: outcome.words };
+      return outcome.ok
+        ? { ok: true }
+        : { ok: false, problem: saveProblemInShort(outcome.problem) };
     },
     example: () => {
       const there = shelf.list().find(({ example }) => example);

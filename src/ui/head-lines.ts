@@ -17,26 +17,31 @@ export function titleLine(title: string, name: string, width: number): string {
 /** The line under the title, with the nearest timer and the state of saving set into it. */
 export function statusLine(program: Program, width: number): string {
   const { rule } = marks(program.look.ascii);
-  const status = [timerStatus(program), savingStatus(program)].filter(text => text !== '');
-  const words = status.map(text => ` ${cut(text, 40)} ${rule.repeat(2)}`).join('');
+  const timer = timerStatus(program, Math.max(LEAST_NAME, width - 48));
+  const status = [timer, savingStatus(program)].filter(text => text !== '');
+  const most = Math.max(40, width - 28);
+  const words = status.map(text => ` ${cut(text, most)} ${rule.repeat(2)}`).join('');
   const line = rule.repeat(Math.max(0, width - textWidth(words))) + words;
   return cut(program.look.ascii ? toAscii(line) : line, width);
 }
 
 /** What the window is called while this shows. */
 export function windowTitle(program: Program): string {
-  const parts = [timerStatus(program), program.build?.workbook.name ?? '', 'Notchbook'];
+  const parts = [timerStatus(program, LEAST_NAME), program.build?.workbook.name ?? '', 'Notchbook'];
   return parts.filter(text => text !== '').join(' - ');
 }
 
-function timerStatus(program: Program): string {
+/** What a timer's name keeps however narrow the window is. */
+const LEAST_NAME = 24;
+
+function timerStatus(program: Program, nameWidth: number): string {
   const { nowMs } = program;
   const rings = alarms(program).filter(alarm => isRinging(alarm, nowMs));
   if (rings.length > 0) return 'TIME IS UP';
   const [nearest, ...others] = alarms(program);
   if (nearest === undefined) return '';
   const more = others.length > 0 ? ` +${others.length}` : '';
-  return `${cut(nearest.timer.name, 24)}: ${timerWords(nearest.timer, nowMs)}${more}`;
+  return `${cut(nearest.timer.name, nameWidth)}: ${timerWords(nearest.timer, nowMs)}${more}`;
 }
 
 function savingStatus({ saving, nowMs }: Program): string {

@@ -1,6 +1,5 @@
 import { Box, Text } from 'ink';
 import { toAscii } from '../text/safe-text.js';
-import { cut } from '../text/wrap.js';
 import { statusLine, titleLine } from './head-lines.js';
 import { type Program, urgentLines } from './program.js';
 import { ACCENT } from './theme.js';
@@ -24,7 +23,7 @@ export function Head({ program, title, width }: HeadProps) {
       {urgentLines(program).map(({ text, key }) => (
         <Box key={text} height={1} columnGap={2}>
           <Text bold inverse color={ACCENT.heed} wrap="truncate">
-            {cut(ascii ? toAscii(text) : text, width - (key === '' ? 0 : key.length + 2))}
+            {text}
           </Text>
           {key === '' ? null : (
             <Box flexShrink={0}>

@@ -1,5 +1,8 @@
 import type { Display } from '../measure/quantities.js';
 import type { Recipe } from '../recipe/recipe.js';
+import { toAscii } from '../text/safe-text.js';
+import { textWidth } from '../text/width.js';
+import { cut, wrap } from '../text/wrap.js';
 import { timerWords } from '../workbook/timers.js';
 import { type Alarm, alarmsOf, isRinging } from './alarms.js';
 import type { Page } from './page.js';
@@ -60,24 +63,42 @@ export function alarms({ build, shelf, heard }: Program): readonly Alarm[] {
   return alarmsOf(build, shelf, heard);
 }
 
-/** A line that has to be seen on every screen, and the key that answers it. */
+/** A row that has to be seen on every screen, and the key that answers it. */
 export type UrgentLine = { readonly text: string; readonly key: string };
 
-/** Not saved, a notice, timers that ring. */
+/** More rows than this of one message would push the work off a small window. */
+const MOST_ROWS = 3;
+const HEARD = '[tab] heard';
+
+/** Not saved, a notice, timers that ring: what to do stands at the end, so long ones are wrapped. */
 export function urgentLines(program: Program): readonly UrgentLine[] {
   const { saving, notice, nowMs } = program;
   const lines: UrgentLine[] = [];
   if (saving.kind === 'not-saved') {
     const text = `NOT SAVED: ${saving.problem}. Kept here, and tried again at each key.`;
-    lines.push({ text, key: '' });
+    lines.push(...wrapped(program, text, ''));
   }
-  if (notice !== undefined) lines.push({ text: notice, key: '' });
+  if (notice !== undefined) lines.push(...wrapped(program, notice, ''));
   const rings = alarms(program).filter(alarm => isRinging(alarm, nowMs));
   const [first] = rings;
   if (first !== undefined) {
-    lines.push({ text: ringText(first, { count: rings.length, nowMs }), key: '[tab] heard' });
+    lines.push(...wrapped(program, ringText(first, { count: rings.length, nowMs }), HEARD));
   }
   return lines;
+}
+
+/** The key stands beside the first row; its column stays free beside the others. */
+function wrapped({ look, size }: Program, text: string, key: string): readonly UrgentLine[] {
+  const room = size.columns - (key === '' ? 0 : textWidth(key) + 2);
+  const rows = wrap(look.ascii ? toAscii(text) : text, room);
+  const [last = '', ...over] = rows.slice(MOST_ROWS - 1);
+  const shown = [
+    ...rows.slice(0, MOST_ROWS - 1),
+    over.length > 0 ? cut(`${last} ${over[0]}`, room) : last,
+  ];
+  return shown
+    .filter(row => row !== '')
+    .map((row, number) => ({ text: row, key: number === 0 ? key : '' }));
 }
 
 type Ringing = { readonly count: number; readonly nowMs: number };
