@@ -1,5 +1,5 @@
 import { weightForce } from '../measure/force.js';
-import { formatLengthExact } from '../measure/format-length.js';
+import { formatLength, formatLengthExact } from '../measure/format-length.js';
 import { formatNumber } from '../measure/format-number.js';
 import { inches, toInches } from '../measure/inch.js';
 import type { Display, Kilograms, Mm } from '../measure/quantities.js';
@@ -124,7 +124,7 @@ function bendingPart({ beam, section, allowed, effect, display }: Worked): BeamP
   return {
     of: 'bending',
     share: stress / allowed.bending,
-    words: `bending: ${load}${each} ${where} ${formatLengthExact(beam.span, display)}, with a section modulus of ${modulusText(section, display)}, is ${formatStress(stress, display)}; allowed ${formatStress(allowed.bending, display)} (${allowed.words.bending})`,
+    words: `bending: ${load}${each} ${where} ${formatLength(beam.span, display)}, with a section modulus of ${modulusText(section, display)}, is ${formatStress(stress, display)}; allowed ${formatStress(allowed.bending, display)} (${allowed.words.bending})`,
   };
 }
 

@@ -1,4 +1,6 @@
+import { inches } from '../measure/inch.js';
 import type { Mm } from '../measure/quantities.js';
+import { lessThan } from '../measure/tolerance.js';
 import { type NdsValues, ndsValues } from './design-values-nds.js';
 import { southernPine } from './design-values-southern-pine.js';
 import { practice, recalled } from './sources.js';
@@ -72,6 +74,18 @@ export function strengthOf(species: Pick<Species, 'id' | 'kind'>, width: Mm): Wo
   const values = valuesOf(assumed, width);
   if (values === undefined) throw new Error(`no row of strength for ${species.id}`);
   return { values, assumed: assumed.words };
+}
+
+/** Dimension lumber, which the American table is for, starts here; 1-1/2 in dressed. */
+const LEAST_THICKNESS: Mm = inches(1.5);
+
+/**
+ * The assumption in words, with a warning where the board is thinner than the table is made for.
+ * @example assumedWords(wood, inches(1)) // 'redwood No. 2, open grain, by the table for 2 in lumber'
+ */
+export function assumedWords({ values, assumed }: WoodStrength, thickness: Mm): string {
+  const thin = values.kind === 'nds' && lessThan(thickness, LEAST_THICKNESS);
+  return thin ? `${assumed}, by the table for 2 in lumber: thinner boards have none here` : assumed;
 }
 
 function valuesOf(assumed: Assumed, width: Mm): NdsValues | ClassValues | undefined {

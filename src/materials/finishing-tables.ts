@@ -2,7 +2,7 @@ import { CAUTIONS } from './cautions.js';
 import { TWO_PERSON_SOURCE } from './cautions-handling.js';
 import { GLUES } from './glue.js';
 import { GLUE_NEED_SOURCE } from './glue-need.js';
-import { DECK_DEAD_LOAD, DECK_LIVE_LOAD, FILLS, PERSON } from './loads.js';
+import { DECK_DEAD_LOAD, DECK_LIVE_LOAD, FILLS, PERSON, STEP_LOAD } from './loads.js';
 import { ABOVE_DEW_POINT, DAMPEST_AIR_PERCENT, SEALERS, WETTEST_TO_SEAL } from './sealer.js';
 import { SEALER_NEED_SOURCE } from './sealer-need.js';
 import { SEATING } from './seating.js';
@@ -15,7 +15,7 @@ export const FINISHING_TABLES: Readonly<Record<string, unknown>> = {
   sealer: [SEALERS, SEALER_NEED_SOURCE],
   'weather for finishing': [ABOVE_DEW_POINT, DAMPEST_AIR_PERCENT, WETTEST_TO_SEAL],
   seats: SEATING,
-  loads: [FILLS, PERSON, DECK_LIVE_LOAD, DECK_DEAD_LOAD],
+  loads: [FILLS, PERSON, DECK_LIVE_LOAD, DECK_DEAD_LOAD, STEP_LOAD],
   cautions: [CAUTIONS, TWO_PERSON_SOURCE],
   tools: TOOLS,
   'working times': [TASK_TIMES, FIRST_TIME],

@@ -52,6 +52,12 @@ export const DECK_LIVE_LOAD: Sourced<number> = sourced(
   seen('deck-loads', '40 lb/ft2; some places ask 60 for balconies'),
 );
 
+/** What a single stair tread has to carry on 4 sq in: a yardstick for what stands on one small foot. */
+export const STEP_LOAD: Sourced<Kilograms> = sourced(
+  pounds(300),
+  seen('deck-loads', 'stair treads, 300 lb on 4 sq in'),
+);
+
 /** What a deck's own boards and joists weigh: 10 lb/ft2. */
 export const DECK_DEAD_LOAD: Sourced<number> = sourced(
   (pounds(10) / squareFeet(1)) * squareMeters(1),

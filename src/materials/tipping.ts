@@ -1,4 +1,5 @@
 import type { Kilograms, Mm } from '../measure/quantities.js';
+import { atMost } from '../measure/tolerance.js';
 import { practice } from './sources.js';
 
 /** A piece that stands on feet, seen along the line it would tip over. */
@@ -32,7 +33,7 @@ export const STEADY_SOURCE = practice('one and a half times as steady as the sum
  * // share 0.93: 500 against 540 lb in
  */
 export function tipping({ weight, arm, load, overhang }: Tipping): TippingResult {
-  if (overhang <= 0) return { share: 0, mostLoad: Number.POSITIVE_INFINITY };
+  if (atMost(overhang, 0)) return { share: 0, mostLoad: Number.POSITIVE_INFINITY };
   if (arm <= 0) return { share: Number.POSITIVE_INFINITY, mostLoad: 0 };
   return { share: (load * overhang) / (weight * arm), mostLoad: (weight * arm) / overhang };
 }

@@ -8,14 +8,14 @@ import {
   standingSection,
 } from '../materials/beam-check.js';
 import type { LoadTime } from '../materials/design-factors-nds.js';
-import { strengthOf } from '../materials/design-values-species.js';
+import { assumedWords, strengthOf } from '../materials/design-values-species.js';
 import type { EndNotch } from '../materials/notch-shear.js';
 import { SAG_LIMITS } from '../materials/sag-limits.js';
 import { sourceText } from '../measure/figure-text.js';
 import { weightForce } from '../measure/force.js';
 import type { Mm } from '../measure/quantities.js';
-import { type Bearings, beamNotches, standingSizes } from './hold-spans.js';
 import type { HoldInputs } from './hold-row.js';
+import { type Bearings, beamNotches, type Stretch, standingSizes } from './hold-spans.js';
 
 /** A beam of the piece under one load, checked. */
 export type PlacedCheck = {
@@ -38,9 +38,11 @@ export function checkPlaced(
   { load, time }: PlacedLoad,
   { species, wet, display }: HoldInputs,
 ): PlacedCheck {
-  const use = useOf(bearings, wet, time);
+  const use = placedUse(bearings, wet, time);
   const wood = strengthOf(species, use.board.width);
-  const span = bearings.clear + neededBearing(bearings, use, load);
+  const { across } = allowedStresses(wood.values, use, display);
+  const needed = weightForce(load.weight) / (standingSection(use).breadth * across);
+  const span = bearings.clear + halfBearings(bearings, needed);
   const notch = worstNotch(bearings);
   const beam: BeamCase = {
     use,
@@ -55,19 +57,18 @@ export function checkPlaced(
     check: checkBeam(beam, display),
     span,
     better: betterWords(beam, species, display),
-    assumed: wood.assumed,
+    assumed: assumedWords(wood, use.board.thickness),
     source: sourceText(wood.values.source),
   };
-
-  function neededBearing({ left, right }: Bearings, used: BeamUse, on: BeamLoad): Mm {
-    const { across } = allowedStresses(wood.values, used, display);
-    const needed = weightForce(on.weight) / (standingSection(used).breadth * across);
-    const half = (support: { from: Mm; to: Mm }) => Math.min(needed, support.to - support.from) / 2;
-    return half(left) + half(right);
-  }
 }
 
-function useOf({ beam }: Bearings, wet: boolean, time: LoadTime): BeamUse {
+/** Half of the bearing that a load needs at either end, and no more than half of what there is. */
+function halfBearings({ left, right }: Bearings, needed: Mm): Mm {
+  const half = ({ from, to }: Stretch) => Math.min(needed, to - from) / 2;
+  return half(left) + half(right);
+}
+
+function placedUse({ beam }: Bearings, wet: boolean, time: LoadTime): BeamUse {
   const { thickness, width } = beam.section;
   const { depth, breadth } = standingSizes(beam);
   return { board: { thickness, width }, stands: depth >= breadth ? 'edge' : 'flat', wet, time };

@@ -1,7 +1,7 @@
 import { PERSON } from '../materials/loads.js';
-import { figure, sourceText } from '../measure/figure-text.js';
 import { COMPUTED } from '../measure/figure.js';
-import { formatLengthExact } from '../measure/format-length.js';
+import { figure, sourceText } from '../measure/figure-text.js';
+import { formatLength } from '../measure/format-length.js';
 import { formatNumber } from '../measure/format-number.js';
 import { inches } from '../measure/inch.js';
 import type { Kilograms, Mm } from '../measure/quantities.js';
@@ -112,13 +112,13 @@ function perchRow({ id, say }: SeatRole, front: Carrier, { people, inputs }: Row
   const placed = checkPlaced(front.bearings, spreadOn(front.bearings, total), inputs);
   const words = beamWords(placed, loadIn(placed), inputs);
   const most = placed.check.mostLoad / (loadIn(placed) / people);
-  const count = `about ${formatNumber(Math.floor(most * 10) / 10, 1)} of ${people} people`;
+  const count = formatNumber(Math.floor(most * 10) / 10, 1);
   const holds = words.verdict === 'holds by this sum';
   return {
     id: `${id}/perch`,
     say: `${say}: everybody on the very edge, on one rail`,
     ...words,
-    sum: `one rail alone carries ${count} of ${formatWeight(PERSON.value, inputs.display)}; ${words.sum}`,
+    sum: `one rail alone carries about ${count} people of ${formatWeight(PERSON.value, inputs.display)} where ${people} sit; ${words.sum}`,
     limit: `at least ${formatWeight(loadIn(placed), inputs.display)}, which is seldom there all at once`,
     verdict: holds ? words.verdict : 'look again',
     better: words.better,
@@ -146,7 +146,7 @@ export function beamWords(
   const { check, span, assumed } = placed;
   const because = `${formatWeight(asked, display)} uses ${formatNumber(check.governing.share * 100, 0)}% of its ${check.governing.of === 'notch' ? 'shear strength at the notch' : `${check.governing.of} strength`}`;
   return {
-    sum: `${formatLengthExact(span, display)} between supports, taken as ${assumed}. ${check.because}`,
+    sum: `${formatLength(span, display)} between supports, taken as ${assumed}. ${check.because}`,
     value: figure(check.mostLoad, 'kg', because, COMPUTED),
     verdict: check.verdict,
     better: placed.better,

@@ -1,6 +1,6 @@
 import { PERSON } from '../materials/loads.js';
-import { figure, sourceText } from '../measure/figure-text.js';
 import { COMPUTED } from '../measure/figure.js';
+import { figure, sourceText } from '../measure/figure-text.js';
 import { formatLength } from '../measure/format-length.js';
 import { inches } from '../measure/inch.js';
 import type { Kilograms, Mm } from '../measure/quantities.js';

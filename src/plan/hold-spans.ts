@@ -27,11 +27,7 @@ export function partsAt(model: Model, paths: readonly string[]): readonly Part[]
 }
 
 /** How a board lies on the parts of these paths; undefined with fewer than two supports below it. */
-export function bearingsOf(
-  model: Model,
-  beam: Part,
-  on: readonly string[],
-): Bearings | undefined {
+export function bearingsOf(model: Model, beam: Part, on: readonly string[]): Bearings | undefined {
   const below = new Set(partsAt(model, on).map(part => part.id));
   const stands = merged(
     model.contacts
