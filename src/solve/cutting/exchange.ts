@@ -13,8 +13,8 @@ function fixedNumbers(): (below: number) => number {
 }
 
 /** How many exchanges are tried for each board, and at most. */
-const triesForBoard = 100;
-const mostTries = 5000;
+const triesForBoard = 60;
+const mostTries = 3000;
 
 /**
  * Exchanges pieces between the boards of a plan, which stay the same boards, so that the saw needs fewer stop

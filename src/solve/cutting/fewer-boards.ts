@@ -1,12 +1,9 @@
 import type { Relaxation } from './column-generation.js';
 import { stockLimits } from './count-limits.js';
-import type { Use } from './greedy.js';
-import { costOf } from './greedy.js';
-import { budgetAbove, listPatterns } from './list-patterns.js';
+import { costOf, type Use } from './greedy.js';
 import type { ReducedProblem } from './normalize.js';
-import { searchColumns } from './search-columns.js';
-import type { Work } from './work.js';
-import { isSpent } from './work.js';
+import { searchListed } from './search-listed.js';
+import { isSpent, type Work } from './work.js';
 
 const mostPatterns = 3000;
 
@@ -21,21 +18,15 @@ export function fewerBoards(
   work: Work,
 ): readonly Use[] {
   const cost = costOf(problem, uses);
-  const wanted = { budget: budgetAbove(bound, cost), onlyFull: true, most: mostPatterns };
-  const columns = listPatterns(problem, prices, wanted, work);
-  if (columns === undefined) return uses;
   const { kinds } = stockLimits(problem);
   let best = uses;
   while (!isSpent(work)) {
-    const total = [0, boardsOf(best) - 1] as const;
-    const aim = { limits: { kinds, total }, target: cost, floor: cost };
-    const found = searchColumns(problem, columns, aim, work);
-    if (found.uses === undefined) return best;
+    const boards = best.reduce((sum, { times }) => sum + times, 0);
+    const limits = { kinds, total: [0, boards - 1] as const };
+    const aim = { limits, target: cost, floor: cost, priced: true };
+    const found = searchListed(problem, { prices, bound, most: mostPatterns }, aim, work);
+    if (found?.uses === undefined) return best;
     best = found.uses;
   }
   return best;
-}
-
-function boardsOf(uses: readonly Use[]): number {
-  return uses.reduce((sum, { times }) => sum + times, 0);
 }

@@ -1,11 +1,10 @@
 import type { Relaxation } from './column-generation.js';
 import { nextCost, stockLimits } from './count-limits.js';
 import type { Use } from './greedy.js';
-import { budgetAbove, listPatterns } from './list-patterns.js';
 import type { ReducedProblem } from './normalize.js';
 import { greatestCommonDivisor } from './normalize.js';
-import { searchColumns } from './search-columns.js';
 import { searchCounts } from './search-counts.js';
+import { searchListed } from './search-listed.js';
 import type { Work } from './work.js';
 
 /** How far the ladder got: the best plan, the cents no plan can cost less than, and the cases looked at. */
@@ -36,21 +35,14 @@ export function climb(
   while (end.lowerBound < end.cost) {
     // Costs between two sums of prices do not occur, so nothing is gained by reaching there.
     const target = lastCost(problem, Math.min(end.lowerBound + reach, end.cost - 1));
-    const wanted = { budget: budgetAbove(bound, target), onlyFull: true, most: mostPatterns };
-    const columns = listPatterns(problem, prices, wanted, work);
     const floor = end.lowerBound;
-    const found =
-      columns === undefined
-        ? searchCounts(
-            problem,
-            program.columns,
-            { target: end.cost - 1, floor, few: fewPatterns },
-            work,
-          )
-        : searchColumns(problem, columns, { limits, target, floor }, work);
+    const aim = { limits, target, floor, priced: true };
+    const listed = searchListed(problem, { prices, bound, most: mostPatterns }, aim, work);
+    const farther = { target: end.cost - 1, floor, few: fewPatterns };
+    const found = listed ?? searchCounts(problem, program.columns, farther, work);
     const cases = end.cases + found.cases;
     if (found.uses !== undefined) end = { ...end, uses: found.uses, cost: found.cost };
-    const refuted = columns === undefined ? end.cost : target;
+    const refuted = listed === undefined ? end.cost : target;
     const lowerBound = found.complete
       ? Math.min(nextCost(problem, limits, refuted + 1), end.cost)
       : end.lowerBound;

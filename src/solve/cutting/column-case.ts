@@ -1,0 +1,119 @@
+import { recomputeValues } from './basis.js';
+import { partsPerCent } from './bound.js';
+import { beginAt, type Case, type Change, changesOf, countLimitsOf, setLimits } from './cases.js';
+import type { Columns } from './columns.js';
+import { type CountLimits, nextCost } from './count-limits.js';
+import { type DualEnd, solveDual } from './dual-simplex.js';
+import { type LinearProgram, limitsOf, newProgram } from './linear-program.js';
+import { nodeBound, stillUsable } from './node-bound.js';
+import type { ReducedProblem } from './normalize.js';
+import type { Work } from './work.js';
+
+/**
+ * What is searched for: plans within the limits of at most `target`; nothing can beat `floor`. `priced`: column costs
+ * are the prices of their boards, so that costs are sums of prices; otherwise any whole cost can occur.
+ */
+export type Aim = {
+  readonly limits: CountLimits;
+  readonly target: number;
+  readonly floor: number;
+  readonly priced: boolean;
+};
+
+/** How a case came out: nothing of at most the target in it, a relaxed solution to split, or undecided. */
+export type CaseEnd = 'ruled-out' | 'solved' | 'undecided';
+
+/** The linear program over listed patterns, brought from one case of a search to the next. */
+export class ColumnCase {
+  readonly program: LinearProgram;
+  /** The greatest cost still of interest; falls as plans are found. */
+  target: number;
+  private readonly stock: readonly Change[];
+
+  constructor(
+    private readonly problem: ReducedProblem,
+    columns: Columns,
+    private readonly aim: Aim,
+    private readonly work: Work,
+  ) {
+    const { kinds, total } = aim.limits;
+    this.program = newProgram(columns, { demands: problem.demands, kindLimits: kinds, total });
+    this.target = aim.target;
+    this.stock = Array.from({ length: this.program.rows }, (_, r) => ({
+      variable: -1 - r,
+      limits: limitsOf(this.program, -1 - r),
+    }));
+  }
+
+  /** The case that everything begins with: no pattern used, no limits but those of the aim. */
+  first(): Case {
+    const head = Array.from({ length: this.program.rows }, (_, r) => -1 - r);
+    const { active } = this.program;
+    const start = { head, atUpper: [] };
+    return { from: undefined, change: undefined, start, active, bound: 0 };
+  }
+
+  /** Solves a case; one that continues the last one starts from the basis at hand. */
+  solve(now: Case, continues: boolean): CaseEnd {
+    if (!this.enter(now, continues)) return 'undecided';
+    const end = solveDual(this.program, this.target + 1e-3, this.work);
+    if (end.kind === 'stopped') return 'undecided';
+    if (this.isRuledOut(end)) return 'ruled-out';
+    return end.kind === 'optimal' ? 'solved' : 'undecided';
+  }
+
+  /**
+   * Takes columns out of play that would lift every solution within these limits over the target, and returns the
+   * bound of the case in parts of a cent.
+   */
+  dropColumns(): number {
+    const { program } = this;
+    const found = nodeBound(program, this.problem.demands, new Float64Array(program.dual));
+    if (Number.isNaN(found.bound)) return 0;
+    program.active = stillUsable(program, found, this.target * partsPerCent);
+    return found.bound;
+  }
+
+  private enter(now: Case, continues: boolean): boolean {
+    const { program } = this;
+    if (continues && now.change !== undefined && program.basic.length === program.rows) {
+      setLimits(program, now.change);
+      recomputeValues(program);
+      return true;
+    }
+    for (let r = 0; r < program.rows; r++) {
+      setLimits(program, this.stock[r] ?? { variable: -1 - r, limits: [0, Infinity] });
+    }
+    program.lower.fill(0);
+    program.upper.fill(Infinity);
+    for (const change of changesOf(now)) setLimits(program, change);
+    program.active = now.active;
+    return beginAt(program, now.start, this.work);
+  }
+
+  /** True when whole numbers show that nothing within these limits costs the target or less. */
+  private isRuledOut(end: DualEnd): boolean {
+    const { program } = this;
+    if (end.kind === 'optimal' && this.nextCost(Math.ceil(end.cost - 1e-6)) <= this.target) {
+      return false;
+    }
+    const prices = new Float64Array(program.dual);
+    if (end.kind === 'infeasible') {
+      // Any multiple of this row may be added to the prices; enough of it lifts the bound over the target.
+      const { shortfall, place } = end;
+      const times = (Math.max(0, this.target + 2 - end.cost) + 1) / shortfall;
+      const n = program.rows;
+      for (let r = 0; r < n; r++) {
+        prices[r] = (prices[r] as number) + times * (program.inverse[place * n + r] as number);
+      }
+    }
+    const { bound } = nodeBound(program, this.problem.demands, prices);
+    return this.nextCost(Math.ceil(bound / partsPerCent)) > this.target;
+  }
+
+  /** The least cost of at least so much that can occur within the present limits. */
+  private nextCost(least: number): number {
+    if (!this.aim.priced) return least;
+    return nextCost(this.problem, countLimitsOf(this.problem, this.program), least);
+  }
+}
