@@ -1,0 +1,65 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { relax } from '../../../src/solve/cutting/column-generation.js';
+import { stockLimits } from '../../../src/solve/cutting/count-limits.js';
+import { dive } from '../../../src/solve/cutting/dive.js';
+import { costOf, fillGreedily, wholeProblem } from '../../../src/solve/cutting/greedy.js';
+import { normalize } from '../../../src/solve/cutting/normalize.js';
+import { searchCounts } from '../../../src/solve/cutting/search-counts.js';
+import { searchListed } from '../../../src/solve/cutting/search-listed.js';
+import { everyWay } from './every-way.js';
+import { smallProblem } from './small-problems.js';
+
+/** Boards that cost something and never run out, so that every piece has one. */
+const endless = smallProblem.map(({ pieces, stock, kerf }) => ({
+  kerf,
+  pieces: pieces.map(piece => ({ ...piece, length: Math.min(piece.length, 20) })),
+  stock: stock.map(({ available: _, ...board }) => ({
+    ...board,
+    length: board.length + 15,
+    cost: board.cost + 1,
+  })),
+}));
+
+const work = () => ({ done: 0, limit: Infinity });
+
+describe('each search on its own, begun far above the bound', () => {
+  it('finds the cheapest plan by listing, by settling board counts, and never below the bound', () => {
+    fc.assert(
+      fc.property(endless, fc.nat(2), (problem, few) => {
+        const reduced = normalize(problem);
+        const target = costOf(reduced, fillGreedily(reduced, wholeProblem(reduced)));
+        if (target === 0) return;
+        const { cost } = everyWay(problem);
+        const relaxation = relax(reduced, [], work());
+        expect(relaxation.bound).toBeLessThanOrEqual(cost * 1_000_000);
+        const aim = { limits: stockLimits(reduced), target, floor: 0, priced: true };
+        const listed = searchListed(reduced, { ...relaxation, most: 1e6 }, aim, work());
+        expect(listed).toMatchObject({ cost, complete: true });
+        const { columns } = relaxation.program;
+        const counted = searchCounts(reduced, columns, { target, floor: 0, few }, work());
+        expect(counted).toMatchObject({ cost, complete: true });
+        expect(costOf(reduced, dive(reduced, relaxation, work()))).toBeGreaterThanOrEqual(cost);
+      }),
+      { numRuns: 400, seed: 1 },
+    );
+  });
+
+  it('reports nothing, and says so for certain, when it is asked for less than the cheapest', () => {
+    fc.assert(
+      fc.property(endless, fc.nat(2), (problem, few) => {
+        const reduced = normalize(problem);
+        const target = everyWay(problem).cost - 1;
+        if (target < 0) return;
+        const relaxation = relax(reduced, [], work());
+        const aim = { limits: stockLimits(reduced), target, floor: 0, priced: true };
+        const listed = searchListed(reduced, { ...relaxation, most: 1e6 }, aim, work());
+        expect(listed).toMatchObject({ uses: undefined, complete: true });
+        const { columns } = relaxation.program;
+        const counted = searchCounts(reduced, columns, { target, floor: 0, few }, work());
+        expect(counted).toMatchObject({ uses: undefined, complete: true });
+      }),
+      { numRuns: 300, seed: 2 },
+    );
+  });
+});
