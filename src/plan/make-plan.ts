@@ -48,6 +48,7 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
   const scope = planScope(out.scope, held.rows, wet, display);
   const worked = { model, scope, display, cutList: rows, notches, fasteners: held.rows, ...wet };
   const build = steps(recipe.steps, worked);
+  const spacing = spacingRows(model, setting);
   const bought = purchases(rows, setting);
   const fit = fitChecks(recipe.fit, scope, display);
   return {
@@ -66,14 +67,14 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
       notches,
       purchases: bought,
       cost: costFigure(bought),
-      spacing: spacingRows(model, display),
+      spacing,
       screws: held.rows,
       hardware: hardware(held.rows, wet.glue, wet.sealer, setting),
       ...wet,
       fit,
       tools: toolsOf(build),
       cautions: cautionsOf(build, setting),
-      warnings: warnings({ fit, purchases: bought, troubles: held.troubles, setting }),
+      warnings: warnings({ fit, purchases: bought, spacing, troubles: held.troubles, setting }),
       steps: build,
       time: timePlan(build, setting),
       model,

@@ -140,6 +140,19 @@ export type SpacingRow = {
   /** One fewer and one more, for comparison. */
   readonly beside: readonly { readonly count: number; readonly gap: Mm }[];
   readonly places: number;
+  /** The gap through the year, where the boards move across it. */
+  readonly year: GapYear;
+};
+
+/** A gap that is set today, and what the weather makes of it. */
+export type GapYear = {
+  readonly today: Figure;
+  readonly wettest: Figure;
+  readonly driest: Figure;
+  /** The gap that would go well all year. */
+  readonly better: Figure;
+  readonly verdict: string;
+  readonly words: readonly string[];
 };
 
 export type FastenerRow = {

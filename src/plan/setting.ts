@@ -1,5 +1,6 @@
 import { type Dryness, drynessNamed } from '../materials/dryness.js';
 import { type Saw, sawNamed } from '../materials/saws.js';
+import { climateNamed, inTheOpen, type Swing, swingOf } from '../materials/seasons.js';
 import { type Species, speciesNamed } from '../materials/species.js';
 import { inches } from '../measure/inch.js';
 import type { Display, Minutes, Mm } from '../measure/quantities.js';
@@ -10,6 +11,8 @@ export type Setting = {
   readonly display: Display;
   readonly species: Species;
   readonly dryness: Dryness;
+  /** How dry and how wet boards get where it stands. */
+  readonly swing: Swing;
   readonly metal: string;
   readonly saw: Saw;
   /** Squaring cut at the first end of each board, blade not counted. */
@@ -39,6 +42,7 @@ export function settingOf(answers: Answers, display: Display): Setting {
     species,
     dryness,
     saw,
+    swing: swingAt(textOf(answers, 'climate', 'cold-winter'), textOf(answers, 'exposure', 'open')),
     metal: textOf(answers, 'metal', 'stainless-304'),
     trim: SQUARING_TRIM,
     offers: listOf(answers, 'offers', 'offers'),
@@ -46,6 +50,13 @@ export function settingOf(answers: Answers, display: Display): Setting {
     people: textOf(answers, 'people', 'helper') === 'alone' ? 1 : 2,
     sessionMinutes: hoursOf(answers) * 60,
   };
+}
+
+function swingAt(climate: string, exposure: string): Swing {
+  const place = climateNamed(climate);
+  if (!place) throw new Error(`an answer names a climate that no table has: ${climate}`);
+  const swing = swingOf(place);
+  return exposure === 'open' ? inTheOpen(swing) : swing;
 }
 
 function textOf(answers: Answers, id: string, otherwise: string): string {

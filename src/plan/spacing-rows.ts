@@ -4,13 +4,16 @@ import { formatLength, formatLengthExact } from '../measure/format-length.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { snap } from '../measure/round.js';
 import type { Model, Spread } from '../model/part.js';
+import { gapYear } from './gap-year.js';
 import type { SpacingRow } from './plan.js';
+import type { Setting } from './setting.js';
 
 /**
  * Each different even spacing of the model once: marks from the datum rounded one by one, the sum that
  * has to close, the spacer to use and how far it would drift if it alone were trusted.
  */
-export function spacingRows(model: Model, display: Display): readonly SpacingRow[] {
+export function spacingRows(model: Model, setting: Setting): readonly SpacingRow[] {
+  const { display } = setting;
   const alike = new Map<string, Spread[]>();
   for (const spread of model.spreads.filter(it => it.count > 0)) {
     const key = [
@@ -26,18 +29,18 @@ export function spacingRows(model: Model, display: Display): readonly SpacingRow
     const [first] = spreads;
     if (!first) return [];
     const name = nameByPath.get(first.spreads) ?? first.layout;
-    return [
-      spacingRow(
-        first,
-        `${name} over ${formatLengthExact(first.over, display)}`,
-        spreads.length,
-        display,
-      ),
-    ];
+    const title = `${name} over ${formatLengthExact(first.over, display)}`;
+    const year = gapYear(first.gap, first.piece, setting);
+    return [{ ...spacingRow(first, title, spreads.length, display), year }];
   });
 }
 
-function spacingRow(spread: Spread, name: string, places: number, display: Display): SpacingRow {
+function spacingRow(
+  spread: Spread,
+  name: string,
+  places: number,
+  display: Display,
+): Omit<SpacingRow, 'year'> {
   const { count, gap, over, piece, ends, endGap } = spread;
   const spacer = snap(gap, display.grid);
   const gaps = gapsOf(count, ends);

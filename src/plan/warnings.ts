@@ -1,16 +1,17 @@
 import { metalWarning, SCREW_METALS } from '../materials/screw-metal.js';
-import type { FitCheck, Purchase } from './plan.js';
+import type { FitCheck, Purchase, SpacingRow } from './plan.js';
 import type { Setting } from './setting.js';
 
 type Given = {
   readonly fit: readonly FitCheck[];
   readonly purchases: readonly Purchase[];
+  readonly spacing: readonly SpacingRow[];
   readonly troubles: readonly string[];
   readonly setting: Setting;
 };
 
 /** What has to be looked at before money is spent, the worst first. */
-export function warnings({ fit, purchases, troubles, setting }: Given): readonly string[] {
+export function warnings({ fit, purchases, spacing, troubles, setting }: Given): readonly string[] {
   const noFit = fit.filter(check => check.verdict !== 'fits');
   const worstFirst = [...noFit].sort(
     (a, b) => Number(b.verdict === 'does not fit') - Number(a.verdict === 'does not fit'),
@@ -21,6 +22,7 @@ export function warnings({ fit, purchases, troubles, setting }: Given): readonly
       purchase.missing.map(words => `${purchase.section}: ${words}.`),
     ),
     ...troubles,
+    ...spacing.flatMap(gapWarnings),
     ...metalWords(setting),
     ...GLUE_WORDS[setting.dryness.forGlue],
   ];
@@ -42,4 +44,11 @@ function metalWords({ metal, species }: Setting): readonly string[] {
   if (!known) return [];
   const warning = metalWarning(known.id, species, { coast: false, finish: 'clear' });
   return warning === undefined ? [] : [warning];
+}
+
+/** A gap that goes wrong in some month; told shortly, the sum stands on the page of spacings. */
+function gapWarnings({ name, year }: SpacingRow): readonly string[] {
+  return year.verdict === 'fine'
+    ? []
+    : [`${name}: the gap ${year.verdict} at some time of the year. ${year.words.at(-1) ?? ''}`];
 }

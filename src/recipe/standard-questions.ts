@@ -36,6 +36,30 @@ const METAL_OPTIONS: readonly Option[] = SCREW_METALS.map(({ id, name, goodFor }
   why: goodFor,
 }));
 
+/** Kinds of place by a town whose wood moisture through the year is known. */
+const CLIMATE_OPTIONS: readonly Option[] = [
+  {
+    id: 'dry-inland',
+    say: 'Dry inland',
+    why: 'cold or hot, but dry most of the year, like Salt Lake City',
+  },
+  { id: 'wet-coast', say: 'Wet coast', why: 'mild and damp, like Seattle or London' },
+  {
+    id: 'cold-winter',
+    say: 'Cold winters',
+    why: 'frost, snow and warm summers, like Minneapolis or Berlin',
+  },
+];
+
+const EXPOSURE_OPTIONS: readonly Option[] = [
+  {
+    id: 'open',
+    say: 'In rain and sun',
+    why: 'boards swing further than the air alone would make them',
+  },
+  { id: 'sheltered', say: 'Under a roof', why: 'boards follow the dampness of the air' },
+];
+
 const SAW_OPTIONS: readonly Option[] = SAWS.map(({ id, name }) => ({ id, say: name, why: '' }));
 
 /** Questions that every project asks in the same words, by the id that a project file gives them. */
@@ -54,6 +78,22 @@ const STANDARD: Readonly<Record<string, Standard>> = {
     why: 'Wet boards shrink once they are built in; look for the stamp, or put a meter on one.',
     usual: word('surfaced-dry'),
     options: DRYNESS_OPTIONS,
+    fields: [],
+  },
+  climate: {
+    kind: 'choice',
+    say: 'What is the weather like where it will stand?',
+    why: 'Boards grow and shrink with it, and the gaps between them have to bear that.',
+    usual: word('cold-winter'),
+    options: CLIMATE_OPTIONS,
+    fields: [],
+  },
+  exposure: {
+    kind: 'choice',
+    say: 'Will rain and sun reach it?',
+    why: 'Open boards get wetter and drier than the air; gaps need more room.',
+    usual: word('open'),
+    options: EXPOSURE_OPTIONS,
     fields: [],
   },
   metal: {

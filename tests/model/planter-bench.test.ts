@@ -32,15 +32,15 @@ test.each([
   // 2 x 2.5 in 8 in leave exactly 1 in; 3 would leave 0.125.
   ['planter_box.face.infill', '1x3', 20.5 - 7 - 2 / 16, 4 * 2],
   ['planter_box.bearer', '2x4', 15, 4],
-  // 4 x 3.5 in 15 in leave 0.2; 3 leave 1.125, further from 0.375.
-  ['planter_box.plank', '1x4', 15 - 2 / 8, 2 * 4],
+  // 3 x 3.5 in 15 in leave 4.5 / 4 = 1.125; 4 would leave 0.2, further from 0.75.
+  ['planter_box.plank', '1x4', 15 - 2 / 8, 2 * 3],
   ['planter_box.front_foot', '2x4', 3.5, 4],
   ['planter_box.back_foot', '2x4', 3.5, 4],
   // 22 - 5.75 floor - 0.5 lip - 11.5 pot = 4.25: three layers of 1.5, two stacks, two planters.
   ['planter_box.riser', '2x4', (10.75 * 2) / 3, 12],
   ['seat_rail', '2x4', 48, 2],
-  // 12 x 3.5 in 48 leave 6/13.
-  ['seat_slat', '2x4', 18, 12],
+  // 13 x 3.5 in 48 leave 2.5 / 14 = 0.179; 12 would leave 6/13, further from 1/4.
+  ['seat_slat', '2x4', 18, 13],
   ['front_foot', '2x4', 3.5, 2],
   ['back_foot', '2x4', 3.5, 2],
 ])('%s is a %s, %d in long, %d of them', (path, section, length, count) => {
@@ -53,8 +53,8 @@ test('nothing else stands there: no stretcher up to 48 in, no middle rail up to 
   const ends = 4 + 4 + 4 + 6;
   const sides = 8 + 8 + 8 + 12;
   const faces = 8 + 8 + 8 + 8;
-  const inPlanters = 4 + 8 + 4 + 4 + 12;
-  const seat = 2 + 12 + 2 + 2;
+  const inPlanters = 4 + 6 + 4 + 4 + 12;
+  const seat = 2 + 13 + 2 + 2;
   expect(BENCH.model.parts).toHaveLength(ends + sides + faces + inPlanters + seat);
 });
 
@@ -74,8 +74,8 @@ test.each([
   ['end_panel/right.keeper/2', [64.5, 3.5, 11.5], [65.25, 14.5, 13]],
   ['seat_rail/1', [18, 0, 13], [66, 1.5, 16.5]],
   ['seat_rail/2', [18, 16.5, 13], [66, 18, 16.5]],
-  ['seat_slat/1', [18 + 6 / 13, 0, 16.5], [21.5 + 6 / 13, 18, 18]],
-  ['seat_slat/12', [66 - 6 / 13 - 3.5, 0, 16.5], [66 - 6 / 13, 18, 18]],
+  ['seat_slat/1', [18 + 5 / 28, 0, 16.5], [21.5 + 5 / 28, 18, 18]],
+  ['seat_slat/13', [66 - 5 / 28 - 3.5, 0, 16.5], [66 - 5 / 28, 18, 18]],
   ['planter_box/left.side/outer.rail/2', [0, 0, 18.5], [1.5, 18, 22]],
   ['planter_box/left.side/inner.post/1', [16.5, 0, 3.25], [18, 3.5, 20.25]],
   ['planter_box/left.face/front.post/1', [1.5, 0, 3.25], [5, 1.5, 20.25]],
@@ -85,7 +85,7 @@ test.each([
   ['planter_box/right.side/outer.rail/1', [82.5, 0, 1.5], [84, 18, 5]],
   ['planter_box/right.face/front.post/1', [79, 0, 3.25], [82.5, 1.5, 20.25]],
   ['planter_box/left.bearer/2', [15, 1.5, 1.5], [16.5, 16.5, 5]],
-  ['planter_box/left.plank/1', [1.625, 1.7, 5], [16.375, 5.2, 5.75]],
+  ['planter_box/left.plank/1', [1.625, 2.625, 5], [16.375, 6.125, 5.75]],
   ['planter_box/right.back_foot/1', [80.5, 14.5, 0], [84, 18, 1.5]],
   // Pot 10.75 across in the middle of 15 x 15: from 9 - 43/12 to 9 + 43/12 both ways.
   [
@@ -163,7 +163,7 @@ test.each([
   // [rule, places, fasteners in all, through, holds, grain, along the axis]
   ['corner', 40, 4 + 36 * 2, [1.75], [11.5, 17], 'end', 'z'],
   ['rail_hold', 4, 4, [1.75], [1.75], 'side', 'z'],
-  ['slat_hold', 24, 48, [1.5], [3.5], 'side', 'z'],
+  ['slat_hold', 26, 52, [1.5], [3.5], 'side', 'z'],
   // Posts 9.75 in high touch below the shoulder.
   ['box_to_end', 4, 12, [1.5], [1.5], 'side', 'x'],
   // 17 in high: ceil(17 / 8) + 1 = 4 screws at each of eight corners.
@@ -211,10 +211,10 @@ test('the glued corner of a panel has the tongue and the shoulder of the rail', 
 
 test('slats stand at marks that are counted from the left planter and close on the right one', () => {
   const [slats] = BENCH.model.spreads.filter(({ layout }) => layout === 'slats');
-  expect(slats).toMatchObject({ spreads: 'seat_slat', within: '', count: 12, ends: 'gap' });
+  expect(slats).toMatchObject({ spreads: 'seat_slat', within: '', count: 13, ends: 'gap' });
   slats?.marks.forEach((mark, i) => {
-    // 6/13 in and i pitches of 3.5 + 6/13 = 51.5/13 in.
-    expect(toInches(mark)).toBeCloseTo((6 + i * 51.5) / 13, 9);
+    // 5/28 in and i pitches of 3.5 + 5/28 = 103/28 in.
+    expect(toInches(mark)).toBeCloseTo((5 + i * 103) / 28, 9);
   });
   const bars = BENCH.model.spreads.filter(({ layout }) => layout === 'bars');
   expect(bars).toHaveLength(10);
@@ -252,9 +252,9 @@ test('later texts may name the whole, its boards and its rows', () => {
   expect(value('overall.height')).toEqual(length(22));
   expect(value('end_panel.post.length')).toEqual(length(11.5));
   expect(value('seat_slat.length')).toEqual(length(18));
-  expect(value('seat_slat.count')).toEqual({ kind: 'number', power: 0, value: 12 });
+  expect(value('seat_slat.count')).toEqual({ kind: 'number', power: 0, value: 13 });
   expect(value('planter_box.riser.count')).toEqual({ kind: 'number', power: 0, value: 12 });
-  expect(value('slats.gap')).toEqual(length(6 / 13));
+  expect(value('slats.gap')).toEqual(length(5 / 28));
   expect(value('frame.width')).toEqual(length(3.5));
   expect(value('pots.count')).toEqual({ kind: 'number', power: 0, value: 1 });
   expect(value('nobody')).toBeUndefined();
@@ -349,8 +349,8 @@ const ENDS: readonly (readonly [string, number])[] = [
   ['planter_width', 30],
   ['planter_height', 19],
   ['planter_height', 36],
-  ['slat_gap', 1 / 4],
-  ['slat_gap', 1 / 2],
+  ['slat_gap', 3 / 16],
+  ['slat_gap', 5 / 8],
 ];
 
 test.each([

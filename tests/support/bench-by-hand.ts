@@ -58,7 +58,7 @@ export function piecesByHand(sizes: Sizes): ReadonlyMap<string, number> {
   if (seat > 48) add('2x4', seat - 2 * T, 1);
   add(slatBoard, depth, evenCount(seat, W, sizes.slatGap, 1 / 8, 5 / 8)?.n ?? 0);
   add('2x4', depth - 2 * T, 4);
-  const planks = evenCount(depth - 2 * T, W, 3 / 8, 1 / 8, 1.5);
+  const planks = evenCount(depth - 2 * T, W, 3 / 4, 1 / 8, 1.5);
   add('1x4', planterWidth - 2 * T - 1 / 4, 2 * (planks?.n ?? 0));
   add('2x4', W, 8 + 4 + (third ? 2 : 0));
   return found;

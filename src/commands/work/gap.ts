@@ -5,7 +5,7 @@ import { ANSWERED, type Figure } from '../../measure/figure.js';
 import { figure } from '../../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../../measure/format-length.js';
 import type { Display, Mm } from '../../measure/quantities.js';
-import { troubleWords, verdictOf } from './gap-words.js';
+import { troubleWords, verdictOf } from '../../plan/gap-words.js';
 import type { Answered, Given, WorkResult, WorkRule } from './rule.js';
 import { swingWords } from './season-options.js';
 import { oneWayWords, YEAR_OPTIONS, yearGiven } from './year-given.js';

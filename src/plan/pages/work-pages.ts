@@ -42,10 +42,20 @@ function spacingBlocks(row: SpacingRow, { display }: Plan): readonly Block[] {
           text: `${length(row.spacer.value)}; trusted alone it would end ${driftWords(row, length)}`,
           because: row.drift.because,
         },
+        {
+          name: 'Through the year',
+          text: yearWords(row, length),
+          because: row.year.wettest.because,
+        },
         { name: 'Near edges', text: row.marks.map(length).join(', ') },
       ],
     },
+    { kind: 'list', items: row.year.words },
   ];
+}
+
+function yearWords({ year }: SpacingRow, length: (value: number) => string): string {
+  return `${length(year.today.value)} today, ${length(year.wettest.value)} when wettest, ${length(year.driest.value)} when driest: ${year.verdict}`;
 }
 
 function driftWords({ drift }: SpacingRow, length: (value: number) => string): string {

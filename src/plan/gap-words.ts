@@ -1,8 +1,8 @@
-import { DRAIN_GAP, type GapTrouble, type YearOfGap } from '../../materials/gap-today.js';
-import { SEATING } from '../../materials/seating.js';
-import { sourceText } from '../../measure/figure-text.js';
-import { formatLengthExact } from '../../measure/format-length.js';
-import type { Display } from '../../measure/quantities.js';
+import { DRAIN_GAP, type GapTrouble, type YearOfGap } from '../materials/gap-today.js';
+import { SEATING } from '../materials/seating.js';
+import { sourceText } from '../measure/figure-text.js';
+import { formatLengthExact } from '../measure/format-length.js';
+import type { Display } from '../measure/quantities.js';
 
 const VERDICTS: Readonly<Record<GapTrouble['kind'], string>> = {
   closes: 'closes',
