@@ -14,6 +14,8 @@ export type TerminalOptions = {
 export type TestTerminal = {
   /** The screen as a person sees it, without the spaces at line ends. */
   readonly screen: () => readonly string[];
+  /** No picture is half painted: what the screen shows belongs together. */
+  readonly isWhole: () => boolean;
   /** Everything that was written, escape sequences and all. */
   readonly written: () => string;
   /** Waits until the screen shows this; fails with the screen where it does not. */
@@ -45,6 +47,9 @@ export const KEY = {
 const START = new URL('../../src/start.mjs', import.meta.url).pathname;
 const WAIT_MS = 8000;
 const LOOK_MS = 15;
+/** Around every picture; see "synchronized output" of the terminal. */
+const PICTURE_BEGINS = '\x1b[?2026h';
+const PICTURE_ENDS = '\x1b[?2026l';
 
 /** What a test run sets and a person's shell does not. */
 const NOT_PASSED_ON = [
@@ -81,9 +86,15 @@ export function openTerminal(options: TerminalOptions): TestTerminal {
     env: environment(home, env),
   });
   const output: string[] = [];
+  const pictures = pictureWatch();
+  let unread = 0;
   child.onData(text => {
     output.push(text);
-    screen.write(text);
+    pictures.take(text);
+    unread += 1;
+    screen.write(text, () => {
+      unread -= 1;
+    });
   });
   const exit = new Promise<{ code: number; signal: number }>(resolve => {
     child.onExit(({ exitCode, signal }) => resolve({ code: exitCode, signal: signal ?? 0 }));
@@ -92,6 +103,7 @@ export function openTerminal(options: TerminalOptions): TestTerminal {
   const shown = () => linesOf(screen);
   return {
     screen: shown,
+    isWhole: () => unread === 0 && !pictures.isPainting(),
     written,
     waitFor: (wanted, ms = WAIT_MS) => until(shown, wanted, ms),
     press: keys => child.write(keys),
@@ -104,6 +116,21 @@ export function openTerminal(options: TerminalOptions): TestTerminal {
     isOnUsersScreen: () => screen.buffer.active.type === 'normal',
     isCursorShown: () => written().lastIndexOf('\x1b[?25h') > written().lastIndexOf('\x1b[?25l'),
     exit,
+  };
+}
+
+/** Whether a picture has begun and not ended in what was read so far, however it comes in pieces. */
+function pictureWatch() {
+  let tail = '';
+  let painting = false;
+  return {
+    take(text: string) {
+      const read = tail + text;
+      const [begins, ends] = [read.lastIndexOf(PICTURE_BEGINS), read.lastIndexOf(PICTURE_ENDS)];
+      if (begins !== ends) painting = begins > ends;
+      tail = read.slice(1 - PICTURE_ENDS.length);
+    },
+    isPainting: () => painting,
   };
 }
 

@@ -1,0 +1,91 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { screenWhere } from '../support/at-the-bench.js';
+import { type BuildOnDisk, benchOnDisk } from '../support/build-on-disk.js';
+import { openTerminal, type TestTerminal } from '../support/terminal.js';
+
+let home = '';
+let build: BuildOnDisk;
+const opened: TestTerminal[] = [];
+
+beforeEach(() => {
+  home = mkdtempSync(join(tmpdir(), 'notchbook-'));
+  build = benchOnDisk(home, ({ tally }) => tally !== undefined);
+});
+
+afterEach(() => {
+  for (const terminal of opened.splice(0)) terminal.kill('SIGKILL');
+  rmSync(home, { recursive: true, force: true });
+});
+
+async function window(): Promise<TestTerminal> {
+  const terminal = openTerminal({ home });
+  opened.push(terminal);
+  await terminal.waitFor('Go on with');
+  return terminal;
+}
+
+async function toTheBench(terminal: TestTerminal): Promise<void> {
+  terminal.press('1');
+  await terminal.waitFor('Where you left it');
+  terminal.press(' ');
+  await terminal.waitFor('Space: one more');
+}
+
+/** Presses until the count is there: a key just after the step came up is taken for a bounce. */
+async function count(terminal: TestTerminal, to: number): Promise<void> {
+  for (;;) {
+    const { tally } = await screenWhere(terminal, it => it.tally !== undefined, 'a count');
+    if (tally?.done === to) return;
+    terminal.press(' ');
+    await new Promise(resolve => setTimeout(resolve, 100));
+  }
+}
+
+const counted = () => [...build.saved().tallies.values()].reduce((sum, one) => sum + one, 0);
+
+describe('a build that is open in another window', () => {
+  test('is told about, and stays as it is until it is asked for once more', async () => {
+    const first = await window();
+    await toTheBench(first);
+    const second = await window();
+    second.press('1');
+    await second.waitFor(/open in another Notchbook/i);
+    expect(second.screen().join('\n')).toContain('Go on with');
+    await count(first, 1);
+    expect(counted()).toBe(1);
+  });
+
+  test('taken over, it goes on here, and the first window loses nothing and writes nothing', async () => {
+    const first = await window();
+    await toTheBench(first);
+    await count(first, 1);
+    const second = await window();
+    second.press('1');
+    await second.waitFor(/Choose it\s+again\s+to take it over/);
+    second.press('1');
+    await second.waitFor('Where you left it');
+    second.press(' ');
+    await second.waitFor('Space: one more');
+    await count(second, 2);
+    first.press(' ');
+    await first.waitFor(/NOT SAVED: another window\s+has\s+taken this build over/);
+    first.press(' ');
+    await first.waitFor('NOT SAVED');
+    expect(counted()).toBe(2);
+  });
+
+  test('is free again when the other window was left, and when it was killed', async () => {
+    const first = await window();
+    await toTheBench(first);
+    first.press('\x03');
+    await first.exit;
+    const second = await window();
+    await toTheBench(second);
+    second.kill('SIGKILL');
+    await second.exit;
+    await toTheBench(await window());
+  });
+});
