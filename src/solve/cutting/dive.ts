@@ -1,6 +1,6 @@
 import type { Relaxation } from './column-generation.js';
 import { relax } from './column-generation.js';
-import type { Remainder, Use } from './greedy.js';
+import type { Pattern, Remainder, Use } from './greedy.js';
 import { costOf, fillGreedily, wholeProblem } from './greedy.js';
 import { columnValues } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
@@ -10,23 +10,29 @@ import { isSpent } from './work.js';
 /**
  * Follows the relaxed solution down to a plan: takes its whole boards, or else the board it wants most, solves
  * what remains afresh, and so on. After every step the rest is also filled longest first; the cheapest plan met
- * is returned. Costs a few relaxations.
+ * is returned, at once when it costs no more than `floor`. Costs a few relaxations.
  */
-export function dive(problem: ReducedProblem, relaxation: Relaxation, work: Work): readonly Use[] {
+export function dive(
+  problem: ReducedProblem,
+  relaxation: Relaxation,
+  floor: number,
+  work: Work,
+): readonly Use[] {
   const taken: Use[] = [];
   let rest = wholeProblem(problem);
   let now: Relaxation | undefined = relaxation;
   let best: readonly Use[] = [];
   let least = Infinity;
   while (now !== undefined) {
-    const next = wantedBoards(problem, rest, now);
+    const known = patternsOf(problem, rest, now);
+    const next = wantedBoards(known, now);
     taken.push(...next);
     rest = without(rest, next);
     const plan = [...taken, ...fillGreedily(problem, rest)];
     const cost = costOf(problem, plan);
     if (cost < least) [best, least] = [plan, cost];
-    const done = rest.demands.every(count => count <= 0) || isSpent(work);
-    now = done ? undefined : relax(remaining(problem, rest), [], work);
+    const done = rest.demands.every(count => count <= 0) || least <= floor || isSpent(work);
+    now = done ? undefined : relax(remaining(problem, rest), stillFitting(rest, known), work);
   }
   return best;
 }
@@ -47,17 +53,33 @@ function wantedLengths(rest: Remainder): number[] {
   return [...rest.demands.keys()].filter(i => (rest.demands[i] ?? 0) > 0);
 }
 
-/** Whole boards of the relaxed solution of the rest; if it has none, one board of the largest fraction. */
-function wantedBoards(problem: ReducedProblem, rest: Remainder, { program }: Relaxation): Use[] {
+/** The patterns of a relaxation of the rest, over all lengths. */
+function patternsOf(problem: ReducedProblem, rest: Remainder, { program }: Relaxation): Pattern[] {
   const wanted = wantedLengths(rest);
-  const values = columnValues(program);
-  const use = (j: number, times: number): Use => {
+  return Array.from({ length: program.columns.size }, (_, j) => {
     const counts = problem.lengths.map(() => 0);
     program.columns.counts(j, wanted.length).forEach((count, place) => {
       counts[wanted[place] ?? 0] = count;
     });
-    return { pattern: { kind: program.columns.kind[j] ?? 0, counts }, times };
-  };
+    return { kind: program.columns.kind[j] ?? 0, counts };
+  });
+}
+
+/** Patterns that hold no more than is still wanted, over the lengths still wanted. */
+function stillFitting(rest: Remainder, patterns: readonly Pattern[]): Use[] {
+  const wanted = wantedLengths(rest);
+  return patterns
+    .filter(({ counts }) => counts.every((count, i) => count <= (rest.demands[i] ?? 0)))
+    .map(({ kind, counts }) => ({
+      pattern: { kind, counts: wanted.map(i => counts[i] ?? 0) },
+      times: 1,
+    }));
+}
+
+/** Whole boards of the relaxed solution of the rest; if it has none, one board of the largest fraction. */
+function wantedBoards(patterns: readonly Pattern[], { program }: Relaxation): Use[] {
+  const values = columnValues(program);
+  const use = (j: number, times: number): Use => ({ pattern: patterns[j] as Pattern, times });
   const whole: Use[] = [];
   let largest = 0;
   values.forEach((value, j) => {

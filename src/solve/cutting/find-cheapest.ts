@@ -19,7 +19,7 @@ export function findCheapest(problem: ReducedProblem, work: Work): Cheapest {
   const relaxation = relax(problem, first, work);
   const least = nextCost(problem, stockLimits(problem), Math.ceil(relaxation.bound / partsPerCent));
   const isSettled = costOf(problem, first) <= least;
-  const dived = isSettled ? first : dive(problem, relaxation, work);
+  const dived = isSettled ? first : dive(problem, relaxation, least, work);
   const uses = costOf(problem, dived) < costOf(problem, first) ? dived : first;
   const cost = costOf(problem, uses);
   const begin = { uses, cost, lowerBound: Math.min(cost, least), cases: 0 };

@@ -6,7 +6,7 @@ import type { CuttingPlan, CuttingProblem } from '../../../src/solve/cutting/pro
 import { workbookProblem } from '../../bench/cutting/workbook-set.js';
 import { smallProblem } from './small-problems.js';
 
-const seeds = Array.from({ length: 25 }, (_, place) => 2000 + place);
+const seeds = Array.from({ length: 20 }, (_, place) => 2000 + place);
 
 /** Plans are compared by what they cost, and with boards running out by what they miss first. */
 function rank(plan: CuttingPlan): [missing: number, cost: number] {
