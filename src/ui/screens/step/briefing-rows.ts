@@ -1,20 +1,22 @@
 import { cut } from '../../../text/wrap.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, type Row, withFoot } from '../../widgets/rows.js';
+import { limitTop, type ScrollRoom, scrollTo, scrollWords } from '../../widgets/scroll.js';
 import { moveRow } from './move-words.js';
 import type { Move } from './next-move.js';
 import { cautionRows } from './reading.js';
 import type { Work } from './work-rows.js';
 
+type Briefing = Extract<Move, { readonly kind: 'brief' }>;
+
 const WIDEST = 76;
+const HEAD_ROWS = 3;
 
 /** A caution to be read aloud before the first work of its kind, as high as the screen. */
-export function briefingRows(
-  move: Extract<Move, { readonly kind: 'brief' }>,
-  { step, at }: Work,
-): readonly Row[] {
+export function briefingRows(move: Briefing, work: Work, top: number): readonly Row[] {
+  const { step, at } = work;
   const { rows } = at.size;
-  const columns = Math.min(WIDEST, at.size.columns);
+  const columns = columnsOf(work);
   const head: readonly Row[] = [
     { text: cut(plainer(at.ascii)(`Before: ${step.title}`), columns) },
     {
@@ -23,11 +25,41 @@ export function briefingRows(
     },
     BLANK,
   ];
-  const foot = moveRow(move, at);
-  const room = rows - head.length - 1;
-  const styles = [true, false].map(roomy =>
-    cautionRows(move.caution, { columns, ascii: at.ascii, roomy }),
-  );
-  const body = styles.find(it => it.length < room) ?? styles.at(-1) ?? [];
+  const room = briefingRoom(move, work);
+  const first = limitTop(top, room);
+  const body = bodyRows(move, work).slice(first, first + room.height);
+  const foot: Row = isReadToEnd(top, room)
+    ? moveRow(move, at)
+    : { text: `Space: read on   (${scrollWords(first, room)})`, tone: 'now' };
   return withFoot([...head, ...body], [foot], rows);
+}
+
+/** How far a caution scrolls that is higher than the screen: none of it may be left unread. */
+export function briefingRoom(move: Briefing, work: Work): ScrollRoom {
+  return { count: bodyRows(move, work).length, height: bodyHeight(work) };
+}
+
+/** Whether the last line is seen from here: only then may it be called understood. */
+export function isReadToEnd(top: number, room: ScrollRoom): boolean {
+  return limitTop(top, room) + room.height >= room.count;
+}
+
+/** First line after reading on, by a window less one line. */
+export function readOn(top: number, room: ScrollRoom): number {
+  return scrollTo(top, { name: 'page-down' }, room) ?? top;
+}
+
+function bodyRows({ caution }: Briefing, work: Work): readonly Row[] {
+  const style = { columns: columnsOf(work), ascii: work.at.ascii };
+  const styles = [true, false].map(roomy => cautionRows(caution, { ...style, roomy }));
+  return styles.find(rows => rows.length < bodyHeight(work)) ?? styles.at(-1) ?? [];
+}
+
+/** Between the three rows on top and the row that says what the big key does. */
+function bodyHeight({ at }: Work): number {
+  return Math.max(1, at.size.rows - HEAD_ROWS - 1);
+}
+
+function columnsOf({ at }: Work): number {
+  return Math.min(WIDEST, at.size.columns);
 }

@@ -2,7 +2,8 @@ import { tallyOf } from '../../../workbook/next-step.js';
 import { nextToTakeBack } from '../../../workbook/taken-back.js';
 import { bestView } from '../../pictures.js';
 import type { Key, Outcome } from '../../screen.js';
-import { scrollTo } from '../../widgets/scroll.js';
+import { type ScrollRoom, scrollTo } from '../../widgets/scroll.js';
+import { briefingRoom, isReadToEnd, readOn } from './briefing-rows.js';
 import { nextMove, openChecks } from './next-move.js';
 import { stepBeside } from './shown-step.js';
 import {
@@ -25,7 +26,6 @@ const BOUNCE_MS = 250;
 
 /** A key at the step itself. */
 export function pressWork(state: StepState, key: Key, bench: StepBench): Outcome<StepState> {
-  const { build, step, at } = bench;
   switch (key.name) {
     case 'space':
     case 'enter':
@@ -41,12 +41,8 @@ export function pressWork(state: StepState, key: Key, bench: StepBench): Outcome
     case 'down':
     case 'home':
     case 'end': {
-      const room = workRoom({ step, build, at });
-      const top = scrollTo(
-        state.pane.kind === 'work' ? (state.pane.top ?? room.top) : 0,
-        key,
-        room,
-      );
+      const room = roomOf(bench);
+      const top = scrollTo(topOf(state) ?? room.top, key, room);
       return top === undefined ? show(state) : withPane(state, { kind: 'work', top });
     }
     case 'character':
@@ -100,6 +96,17 @@ function pressAnywhere(state: StepState, key: Key, { build, step }: Bench): Outc
   }
 }
 
+/** What up and down scroll: the caution that is read aloud, or the step. */
+function roomOf({ build, step, at }: StepBench): ScrollRoom & { readonly top: number } {
+  const move = nextMove(step, build, at.nowMs);
+  const work = { step, build, at };
+  return move.kind === 'brief' ? { ...briefingRoom(move, work), top: 0 } : workRoom(work);
+}
+
+function topOf({ pane }: StepState): number | undefined {
+  return pane.kind === 'work' ? pane.top : undefined;
+}
+
 /** The big key: whatever comes next at this step. */
 function advance(state: StepState, bench: StepBench): Outcome<StepState> {
   const { build, step, at } = bench;
@@ -107,10 +114,16 @@ function advance(state: StepState, bench: StepBench): Outcome<StepState> {
   const move = nextMove(step, build, at.nowMs);
   const atMs = at.nowMs;
   switch (move.kind) {
-    case 'brief':
+    case 'brief': {
+      const room = briefingRoom(move, { step, build, at });
+      const top = topOf(state) ?? 0;
+      if (!isReadToEnd(top, room)) {
+        return withPane({ ...state, movedAtMs: atMs }, { kind: 'work', top: readOn(top, room) });
+      }
       return recording({ ...state, movedAtMs: atMs }, [
         { kind: 'briefed', atMs, caution: move.caution.id },
       ]);
+    }
     case 'count':
       return recording(state, [{ kind: 'piece-done', atMs, step: step.id, count: 1 }]);
     case 'check':

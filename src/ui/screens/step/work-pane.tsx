@@ -22,7 +22,7 @@ export function WorkPane({ work, top, question }: WorkPaneProps) {
   const { columns, rows } = work.at.size;
   const move = nextMove(work.step, work.build, work.at.nowMs);
   if (move.kind === 'brief') {
-    const briefing = briefingRows(move, work);
+    const briefing = briefingRows(move, work, top ?? 0);
     return <Rows rows={asked(briefing, question, work)} width={columns} height={rows} />;
   }
   const layout = layOutWork(work);
