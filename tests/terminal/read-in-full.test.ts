@@ -82,10 +82,10 @@ describe('nothing is left out of sight', () => {
         const shown = await screenWhere(terminal, it => it.step === index + 1, step.title);
         clock.wait(1000);
         const read = await readCautions(shown);
-        const lines = cautions.filter(({ id }) => step.care.includes(id)).flatMap(it => it.lines);
         const heard = steps.slice(0, index).flatMap(({ care }) => care);
-        if (!step.care.some(id => heard.includes(id))) {
-          for (const line of lines) expect(read).toContain(line);
+        const fresh = step.care.filter(id => !heard.includes(id));
+        for (const { title, lines, source } of cautions.filter(({ id }) => fresh.includes(id))) {
+          for (const text of [title, ...lines, `From: ${source}.`]) expect(read).toContain(text);
         }
         expectWhole(await screenWhere(terminal, ({ move }) => move !== '', 'the step'), step);
       }
