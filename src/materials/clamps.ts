@@ -45,6 +45,10 @@ export const CLAMP_SPACING: Sourced<Mm> = sourced(
   inches(10),
   seen('pva-guide', 'middle of 8 to 12 in'),
 );
+export const WIDEST_CLAMP_SPACING: Sourced<Mm> = sourced(
+  inches(12),
+  seen('pva-guide', 'clamps 8 to 12 in apart'),
+);
 export const FIRST_CLAMP: Sourced<Mm> = sourced(
   inches(2),
   seen('pva-guide', 'first clamp 1.5 to 2 in from the end'),

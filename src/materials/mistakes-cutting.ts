@@ -42,7 +42,7 @@ export const CUTTING_MISTAKES: readonly Mistake[] = [
     ],
     act: [
       'Too long: take the rest off against the stop, never freehand.',
-      'Too short: treat it as any piece cut short, and look for a shorter place first.',
+      'Too short: go on as with a piece that was cut short, and look for a shorter place first.',
     ],
     next: [
       'Put an X on the waste side of every line, and let the blade touch only the X.',

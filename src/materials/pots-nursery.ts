@@ -18,8 +18,10 @@ function cubicInches(n: number): CubicMm {
 }
 
 function range(least: number, most: number, standing: 'seen' | 'recalled'): NurseryClass['range'] {
-  const place = 'container classes, cubic inches';
-  const source = standing === 'seen' ? seen('ansi-z60', place) : recalled('ansi-z60', place);
+  const source =
+    standing === 'seen'
+      ? seen('ansi-z60', 'container classes #1 to #5, cubic inches')
+      : recalled('ansi-z60', 'container classes #7 to #25, cubic inches');
   return sourced({ least: cubicInches(least), most: cubicInches(most) }, source);
 }
 

@@ -16,6 +16,8 @@ import { practice, seen } from './sources.js';
 export type Sprinkle = 'soaks-in' | 'beads' | 'not-tried';
 
 export type SealWeather = {
+  readonly air: Celsius;
+  /** Of the wood where it is coated, in the shade or in the sun. */
   readonly surface: Celsius;
   readonly humidityPercent: number;
   /** Coldest until the coat has dried. */
@@ -74,7 +76,7 @@ export const SPRINKLE_MINUTES = sourced<Minutes>(
  * @example sealDay('penetrating-sealer', …) // 54 °F with a dew point of 49 °F at 20:00: not today
  */
 export function sealDay(id: SealerId, weather: SealWeather): SealDay {
-  const dew = dewPoint(weather.surface, weather.humidityPercent);
+  const dew = dewPoint(weather.air, weather.humidityPercent);
   const spread = weather.surface - dew;
   const untilMinutes = weather.sunsetMinutes - BEFORE_SUNSET_HOURS.value * 60;
   const obstacles = [
@@ -114,14 +116,16 @@ function woodObstacles({ moisturePercent, sprinkle }: SealWeather): Found {
 
 function airObstacles(
   { lowest, highest }: Sealer,
-  { surface, low, humidityPercent }: SealWeather,
+  { air, surface, low, humidityPercent }: SealWeather,
   spread: Celsius,
 ): Found {
   const found: Found[number][] = [];
-  if (surface < lowest.value)
-    found.push({ kind: 'too-cold', is: surface, limit: lowest.value, source: lowest.source });
-  if (surface > highest.value)
-    found.push({ kind: 'too-warm', is: surface, limit: highest.value, source: highest.source });
+  const coldest = Math.min(air, surface);
+  const warmest = Math.max(air, surface);
+  if (coldest < lowest.value)
+    found.push({ kind: 'too-cold', is: coldest, limit: lowest.value, source: lowest.source });
+  if (warmest > highest.value)
+    found.push({ kind: 'too-warm', is: warmest, limit: highest.value, source: highest.source });
   if (low < lowest.value)
     found.push({ kind: 'cold-night', is: low, limit: lowest.value, source: lowest.source });
   const damp = DAMPEST_AIR_PERCENT;

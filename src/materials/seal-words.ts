@@ -1,13 +1,8 @@
+import { formatClock } from '../measure/clock.js';
 import { formatNumber } from '../measure/format-number.js';
-import type { Celsius, Display, Minutes } from '../measure/quantities.js';
+import type { Celsius, Display } from '../measure/quantities.js';
 import { formatTemperature } from '../measure/temperature.js';
 import type { SealDay, SealObstacle } from './seal-day.js';
-
-/** A time of day from minutes since midnight: 1060 is "17:40". */
-export function clock(minutes: Minutes): string {
-  const whole = ((Math.round(minutes) % 1440) + 1440) % 1440;
-  return `${Math.floor(whole / 60)}:${String(whole % 60).padStart(2, '0')}`;
-}
 
 /** A difference of temperatures, not a temperature: 3 °C is "5.4 °F". */
 export function formatSpread(spread: Celsius, { system }: Display): string {
@@ -18,11 +13,11 @@ export function formatSpread(spread: Celsius, { system }: Display): string {
 
 /** The verdict in one line: "yes, until 15:40", "not today: …". */
 export function sealVerdict(day: SealDay, display: Display): string {
-  if (day.verdict === 'yes') return `Yes, until ${clock(day.untilMinutes)}.`;
+  if (day.verdict === 'yes') return `Yes, until ${formatClock(day.untilMinutes)}.`;
   if (day.verdict === 'later-today')
-    return `Not yet: from ${clock(day.fromMinutes)} until ${clock(day.untilMinutes)} today, once the dew has gone.`;
+    return `Not yet: from ${formatClock(day.fromMinutes)} until ${formatClock(day.untilMinutes)} today, once the dew has gone.`;
   if (day.verdict === 'test-first')
-    return `Sprinkle water on the wood first: if it soaks in within 10 min, yes, until ${clock(day.untilMinutes)}; if it stands in beads, wait.`;
+    return `Sprinkle water on the wood first: if it soaks in within 10 min, yes, until ${formatClock(day.untilMinutes)}; if it stands in beads, wait.`;
   const reasons = day.obstacles.map(it => obstacleWords(it, display)).join('; ');
   return `Not today: ${reasons}.`;
 }
@@ -31,10 +26,10 @@ export function sealVerdict(day: SealDay, display: Display): string {
 export function sealWhen(day: SealDay, display: Display): string {
   if (day.verdict !== 'not-today') return '';
   const conditions = day.obstacles.flatMap(it => conditionWords(it, display));
-  const start = `From tomorrow ${clock(day.fromMinutes)}`;
+  const start = `From tomorrow ${formatClock(day.fromMinutes)}`;
   return conditions.length === 0
     ? `${start}, if the weather is as today.`
-    : `${start} at the earliest, if ${conditions.join(', ')}.`;
+    : `${start} at the earliest, if ${conditions.join(', and ')}.`;
 }
 
 function obstacleWords(it: SealObstacle, display: Display): string {
@@ -56,11 +51,11 @@ function obstacleWords(it: SealObstacle, display: Display): string {
     case 'near-dew-point':
       return `the wood is only ${formatSpread(it.is, display)} above the dew point, and ${formatSpread(it.limit, display)} is wanted`;
     case 'too-late':
-      return `the last stroke had to be made by ${clock(it.limit)}, 4 h before sunset`;
+      return `the last stroke had to be made by ${formatClock(it.limit)}, 4 h before sunset`;
     case 'short-day':
-      return `4 h before sunset is ${clock(it.limit)}, before the dew has gone: the day is too short outdoors`;
+      return `4 h before sunset is ${formatClock(it.limit)}, before the dew has gone: the day is too short outdoors`;
     case 'too-early':
-      return `the dew has to go first, usually until ${clock(it.limit)}`;
+      return `the dew has to go first, usually until ${formatClock(it.limit)}`;
   }
 }
 

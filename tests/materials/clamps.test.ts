@@ -24,7 +24,7 @@ describe('clamps by pressure', () => {
     ] as const),
   )(
     '%d sq in at %d psi with clamps of %d lb: %d lb, %d clamps (%s)',
-    (area, pressure, force, total, clamps) => {
+    (area, pressure, force, total, clamps, _source) => {
       expect(toPoundsForce(squareInches(area) * psi(pressure))).toBeCloseTo(total, 6);
       expect(clampsByPressure(squareInches(area), psi(pressure), poundsForce(force))).toBe(clamps);
     },

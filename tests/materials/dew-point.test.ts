@@ -29,7 +29,7 @@ describe('dew point', () => {
       [22, 78, OLDER_MAGNUS, 17.98, 0.0051, 'worked physics answer with the older constants'],
       [16, 71, MAGNUS, 11, 0.5, 'paint maker chart, 16 °C and 71 %'],
     ] as const),
-  )('%d °C at %d %% is as published', (air, humidity, form, dew, within) => {
+  )('%d °C at %d %% is as published', (air, humidity, form, dew, within, _source) => {
     expect(Math.abs(dewPoint(air, humidity, form) - dew)).toBeLessThan(within);
   });
 

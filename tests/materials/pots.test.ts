@@ -58,7 +58,7 @@ describe('sizes of pots', () => {
       ['clay-6-rose', 'height', 7.5, 'garden column with measured clay pots'],
       ['clay-6-pan', 'height', 4.25, 'garden column with measured clay pots'],
     ] as const),
-  )('%s has a %s of %d in', (id, side, size) => {
+  )('%s has a %s of %d in', (id, side, size, _source) => {
     const found = potNamed(id)?.[side];
     expect(toInches(found?.value ?? 0)).toBeCloseTo(size, 9);
     expect(found?.source.standing).toBe('checked');

@@ -8,6 +8,7 @@ import { fahrenheit, toFahrenheit } from '../../src/measure/temperature.js';
 import { referenceRows } from '../support/reference-rows.js';
 
 const FINE: SealWeather = {
+  air: fahrenheit(70),
   surface: fahrenheit(70),
   humidityPercent: 50,
   low: fahrenheit(55),
@@ -18,7 +19,7 @@ const FINE: SealWeather = {
 };
 
 function day(change: Partial<SealWeather>) {
-  return sealDay('penetrating-sealer', { ...FINE, ...change });
+  return sealDay('penetrating-sealer', { ...FINE, air: change.surface ?? FINE.air, ...change });
 }
 
 function kinds(change: Partial<SealWeather>) {
@@ -134,12 +135,17 @@ describe('may I seal now', () => {
     const found = day({ moisturePercent: 26, low: fahrenheit(40) });
     expect(sealVerdict(found, SIXTEENTHS)).toMatch(/26%.*40 °F/);
     expect(sealWhen(found, SIXTEENTHS)).toBe(
-      'From tomorrow 10:00 at the earliest, if a meter shows less than 20%, the night stays at 50 °F or more.',
+      'From tomorrow 10:00 at the earliest, if a meter shows less than 20%, and the night stays at 50 °F or more.',
     );
   });
 
   test('a day too short for a stroke is refused', () => {
     expect(kinds({ sunsetMinutes: 13 * 60, nowMinutes: 8 * 60 })).toEqual(['short-day']);
+  });
+
+  // Sum on paper: air of 70 F at 50 % has a dew point of 50.5 F; wood at 54 F has 3.5 F to spare.
+  test('wood colder than the air is nearer to the dew point', () => {
+    expect(kinds({ air: fahrenheit(70), surface: fahrenheit(54) })).toEqual(['near-dew-point']);
   });
 
   test('metric words say the same', () => {
@@ -151,6 +157,7 @@ describe('may I seal now', () => {
 
 describe('whatever the weather', () => {
   const aDay = fc.record({
+    air: fc.double({ min: -5, max: 40, noNaN: true }),
     surface: fc.double({ min: -5, max: 40, noNaN: true }),
     humidityPercent: fc.double({ min: 10, max: 100, noNaN: true }),
     low: fc.double({ min: -10, max: 25, noNaN: true }),
