@@ -7,6 +7,7 @@ import { buildsIn } from './files/list-builds.js';
 import { thisMachine } from './files/machine.js';
 import { dataPlace } from './files/place.js';
 import { builtInRecipes, readRecipeText } from './files/recipes.js';
+import { toAscii } from './text/safe-text.js';
 import { wantsAscii } from './ui/ascii-mode.js';
 
 /** Everything from here on is joined for one run: arguments, clock, disk, terminal. */
@@ -63,7 +64,17 @@ function lookOf({ ascii, color }: Arguments) {
 async function printed(given: Arguments): Promise<Outcome> {
   if (given.command === 'help') return fine(HELP);
   if (given.command === 'version') return fine(`notchbook ${process.env.NOTCHBOOK_VERSION}\n`);
-  return (await import('./commands/run-command.js')).runCommand(given, library());
+  const outcome = (await import('./commands/run-command.js')).runCommand(given, library());
+  return isPlain(given) ? plain(outcome) : outcome;
+}
+
+/** What other programs read stays as it is, whatever the terminal can show. */
+function isPlain(given: Arguments): boolean {
+  return lookOf(given).ascii && given.as !== 'json' && given.as !== 'csv';
+}
+
+function plain({ out, err, code }: Outcome): Outcome {
+  return { out: toAscii(out), err: toAscii(err), code };
 }
 
 function library(): Library {
