@@ -16,8 +16,11 @@ export function sealVerdict(day: SealDay, display: Display): string {
   if (day.verdict === 'yes') return `Yes, until ${formatClock(day.untilMinutes)}.`;
   if (day.verdict === 'later-today')
     return `Not yet: from ${formatClock(day.fromMinutes)} until ${formatClock(day.untilMinutes)} today, once the dew has gone.`;
-  if (day.verdict === 'test-first')
-    return `Sprinkle water on the wood first: if it soaks in within 10 min, yes, until ${formatClock(day.untilMinutes)}; if it stands in beads, wait.`;
+  if (day.verdict === 'test-first') {
+    const early = day.obstacles.some(({ kind }) => kind === 'too-early');
+    const from = early ? `from ${formatClock(day.fromMinutes)} ` : '';
+    return `Sprinkle water on the wood first: if it soaks in within 10 min, yes, ${from}until ${formatClock(day.untilMinutes)}; if it stands in beads, wait.`;
+  }
   const reasons = day.obstacles.map(it => obstacleWords(it, display)).join('; ');
   return `Not today: ${reasons}.`;
 }

@@ -122,7 +122,9 @@ describe('may I seal now', () => {
     const { moisturePercent: _none, ...unmeasured } = FINE;
     const found = sealDay('penetrating-sealer', unmeasured);
     expect(found.verdict).toBe('test-first');
-    expect(sealVerdict(found, SIXTEENTHS)).toMatch(/^Sprinkle water/);
+    expect(sealVerdict(found, SIXTEENTHS)).toMatch(/^Sprinkle water.*yes, until 15:40/);
+    const early = sealDay('penetrating-sealer', { ...unmeasured, nowMinutes: 8 * 60 });
+    expect(sealVerdict(early, SIXTEENTHS)).toContain('yes, from 10:00 until 15:40');
   });
 
   // Sum on paper: 70 F at 50 % has a dew point of 50.5 F, so 19.5 F to spare.
