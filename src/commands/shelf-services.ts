@@ -1,3 +1,4 @@
+import { saveProblemInShort } from '../files/save-problem.js';
 import type { Ahead, Shelf } from '../files/shelf.js';
 import type { Display } from '../measure/quantities.js';
 import { makePlan } from '../plan/make-plan.js';
