@@ -27,19 +27,22 @@ export function wholeEndShear({ section, allowed }: Shear): Newtons {
 }
 
 /**
- * What a notched end carries by the NDS. On the stretched edge V = 2/3 F'v b dn (dn/d)^2. On the
- * pressed edge V = 2/3 F'v b (d - (d - dn)/dn e), so that a notch wholly over its support (e = 0)
- * costs nothing, and one that reaches far past it leaves what is below it.
- * @example half of a 2x4 notched from below leaves 1/8 of the shear strength
+ * Share of the shear strength that a notched end keeps by the NDS. On the stretched edge V = 2/3 F'v b
+ * dn (dn/d)^2. On the pressed edge V = 2/3 F'v b (d - (d - dn)/dn e), so that a notch wholly over its
+ * support (e = 0) costs nothing, and one that reaches far past it leaves what is below it.
+ * @example half of a 2x4 notched from below keeps 1/8
  */
-export function notchedShearNds(notch: EndNotch, { section, allowed }: Shear): Newtons {
-  const { depth } = section;
+export function notchedShareOfShear(notch: Omit<EndNotch, 'bearing'>, depth: Mm): number {
   const left = depth - notch.depth;
   if (left <= 0) return 0;
-  const whole = wholeEndShear({ section, allowed });
-  if (notch.edge === 'bottom') return whole * (left / depth) ** 3;
+  if (notch.edge === 'bottom') return (left / depth) ** 3;
   const beyond = Math.min(Math.max(notch.beyond, 0), left);
-  return (whole * (depth - ((depth - left) / left) * beyond)) / depth;
+  return (depth - ((depth - left) / left) * beyond) / depth;
+}
+
+/** What a notched end carries by the NDS. */
+export function notchedShearNds(notch: EndNotch, { section, allowed }: Shear): Newtons {
+  return wholeEndShear({ section, allowed }) * notchedShareOfShear(notch, section.depth);
 }
 
 const SOLID_TIMBER = 5;

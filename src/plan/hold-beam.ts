@@ -10,6 +10,7 @@ import {
 import type { LoadTime } from '../materials/design-factors-nds.js';
 import { assumedWords, strengthOf } from '../materials/design-values-species.js';
 import type { EndNotch } from '../materials/notch-shear.js';
+import { type NotchedEnd, notchedEnd } from '../materials/notched-end.js';
 import { SAG_LIMITS } from '../materials/sag-limits.js';
 import { sourceText } from '../measure/figure-text.js';
 import { weightForce } from '../measure/force.js';
@@ -66,6 +67,16 @@ export function checkPlaced(
 function halfBearings({ left, right }: Bearings, needed: Mm): Mm {
   const half = ({ from, to }: Stretch) => Math.min(needed, to - from) / 2;
   return half(left) + half(right);
+}
+
+/** What a notched end of a placed board carries under people. */
+export function placedEnd(
+  bearings: Bearings,
+  notch: EndNotch,
+  { species, wet, display }: HoldInputs,
+): NotchedEnd {
+  const use = placedUse(bearings, wet, 'ten-years');
+  return notchedEnd(notch, { use, wood: strengthOf(species, use.board.width) }, display);
 }
 
 function placedUse({ beam }: Bearings, wet: boolean, time: LoadTime): BeamUse {

@@ -1,24 +1,16 @@
 import { verdictOf } from '../materials/beam-check.js';
-import { chooseScrew, type ScrewChoice } from '../materials/choose-screw.js';
-import type { LoadTime } from '../materials/design-factors-nds.js';
 import { PERSON } from '../materials/loads.js';
-import { BITE_FACTOR_SOURCE, screwSideways, screwsNeeded } from '../materials/screw-strength.js';
-import { screwName } from '../materials/screw-words.js';
+import { BITE_FACTOR_SOURCE, screwsNeeded } from '../materials/screw-strength.js';
 import { YIELD_SOURCE } from '../materials/yield-model.js';
 import { COMPUTED } from '../measure/figure.js';
 import { figure, sourceText } from '../measure/figure-text.js';
 import { formatNumber } from '../measure/format-number.js';
 import type { Kilograms } from '../measure/quantities.js';
 import { formatWeight } from '../measure/weight.js';
-import type { Joint, Model } from '../model/part.js';
+import type { Model } from '../model/part.js';
 import type { HoldInputs, HoldRow, ScrewRole } from './hold-row.js';
+import { type Group, groupOf } from './hold-screw-group.js';
 import { selectJoints } from './select.js';
-
-/** A push lasts a moment; pots hang there for good. */
-const TIME: Readonly<Record<ScrewRole['carries'], LoadTime>> = {
-  pots: 'permanent',
-  push: 'ten-minutes',
-};
 
 /** Screws across their length, by the part that hangs on them: the weakest part is told. */
 export function screwRows(model: Model, role: ScrewRole, inputs: HoldInputs): readonly HoldRow[] {
@@ -35,45 +27,6 @@ export function screwRows(model: Model, role: ScrewRole, inputs: HoldInputs): re
   );
   const weakest = groups.reduce((a, b) => (b.total < a.total ? b : a));
   return [screwRow(role, { group: weakest, load, inputs })];
-}
-
-type Group = {
-  readonly count: number;
-  readonly each: Kilograms;
-  readonly total: Kilograms;
-  readonly names: string;
-};
-
-function groupOf(joints: readonly Joint[], role: ScrewRole, inputs: HoldInputs): Group {
-  const held = joints.map(joint => strengthOfJoint(joint, role, inputs));
-  const total = held.reduce((sum, { each, count }) => sum + each * count, 0);
-  const count = joints.reduce((sum, joint) => sum + joint.each, 0);
-  const names = [...new Set(held.map(({ name }) => name))].join(' and ');
-  return { count, total, each: count === 0 ? 0 : total / count, names };
-}
-
-function strengthOfJoint(joint: Joint, { carries }: ScrewRole, inputs: HoldInputs) {
-  const { species, wet, display } = inputs;
-  const choice = chooseScrew(
-    { through: joint.through, into: joint.holds, grain: joint.grain, wood: species },
-    display,
-  );
-  if (choice.kind === 'no-screw') return { each: 0, count: joint.each, name: 'no screw that fits' };
-  return {
-    each: sidewaysEach(choice, joint, { wet, time: TIME[carries], gravity: species.gravity.value }),
-    count: joint.each,
-    name: screwName(choice),
-  };
-}
-
-function sidewaysEach(
-  { gauge, bite }: ScrewChoice,
-  { through, grain }: Joint,
-  place: { readonly wet: boolean; readonly time: LoadTime; readonly gravity: number },
-): Kilograms {
-  const { wet, time, gravity } = place;
-  const gravities = { sideGravity: gravity, mainGravity: gravity };
-  return screwSideways({ gauge, through, bite, grain, wet, time, ...gravities })?.each ?? 0;
 }
 
 function screwRow(

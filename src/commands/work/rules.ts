@@ -1,4 +1,5 @@
 import { GAP_RULE } from './gap.js';
+import { HOLD_RULES } from './hold-rules.js';
 import { MOISTURE_RULE } from './moisture.js';
 import { MOVEMENT_RULE } from './movement.js';
 import type { WorkRule } from './rule.js';
@@ -12,4 +13,5 @@ export const WORK_RULES: readonly WorkRule[] = [
   GAP_RULE,
   SLOT_RULE,
   SPACING_RULE,
+  ...HOLD_RULES,
 ];

@@ -1,0 +1,54 @@
+import { chooseScrew, type ScrewChoice } from '../materials/choose-screw.js';
+import type { LoadTime } from '../materials/design-factors-nds.js';
+import { screwSideways } from '../materials/screw-strength.js';
+import { screwName } from '../materials/screw-words.js';
+import type { Kilograms } from '../measure/quantities.js';
+import type { Joint } from '../model/part.js';
+import type { HoldInputs, ScrewRole } from './hold-row.js';
+
+/** A push lasts a moment; pots hang there for good. */
+const TIME: Readonly<Record<ScrewRole['carries'], LoadTime>> = {
+  pots: 'permanent',
+  push: 'ten-minutes',
+};
+
+/** The screws that one part hangs on. */
+export type Group = {
+  readonly count: number;
+  readonly each: Kilograms;
+  readonly total: Kilograms;
+  readonly names: string;
+};
+
+/** How many screws these joints have, and what all of them carry sideways. */
+export function groupOf(joints: readonly Joint[], role: ScrewRole, inputs: HoldInputs): Group {
+  const held = joints.map(joint => strengthOfJoint(joint, role, inputs));
+  const total = held.reduce((sum, { each, count }) => sum + each * count, 0);
+  const count = joints.reduce((sum, joint) => sum + joint.each, 0);
+  const names = [...new Set(held.map(({ name }) => name))].join(' and ');
+  return { count, total, each: count === 0 ? 0 : total / count, names };
+}
+
+function strengthOfJoint(joint: Joint, { carries }: ScrewRole, inputs: HoldInputs) {
+  const { species, wet, display } = inputs;
+  const choice = chooseScrew(
+    { through: joint.through, into: joint.holds, grain: joint.grain, wood: species },
+    display,
+  );
+  if (choice.kind === 'no-screw') return { each: 0, count: joint.each, name: 'no screw that fits' };
+  return {
+    each: sidewaysEach(choice, joint, { wet, time: TIME[carries], gravity: species.gravity.value }),
+    count: joint.each,
+    name: screwName(choice),
+  };
+}
+
+function sidewaysEach(
+  { gauge, bite }: ScrewChoice,
+  { through, grain }: Joint,
+  place: { readonly wet: boolean; readonly time: LoadTime; readonly gravity: number },
+): Kilograms {
+  const { wet, time, gravity } = place;
+  const gravities = { sideGravity: gravity, mainGravity: gravity };
+  return screwSideways({ gauge, through, bite, grain, wet, time, ...gravities })?.each ?? 0;
+}
