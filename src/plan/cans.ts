@@ -20,7 +20,6 @@ export type Cans = {
 const NOT_MISSED = 0.001;
 
 type Best = { readonly rank: readonly number[]; readonly counts: readonly number[] };
-type Seen = Map<number, Best>;
 
 /**
  * The cans to buy for an amount: at least cost, then least left over, or the other way round; then
@@ -38,7 +37,7 @@ export function cansFor(
   const priced = usable.every(({ price }) => price !== undefined);
   const smallest = Math.min(...usable.map(({ holds }) => holds));
   const wanted = amount - smallest * NOT_MISSED;
-  const best = fill(wanted, usable, priced && by === 'cost', new Map());
+  const best = fill(wanted, usable, priced && by === 'cost');
   const cans = usable.flatMap((offer, at) => {
     const count = best.counts[at] ?? 0;
     return count > 0 ? [{ offer, count }] : [];
@@ -52,18 +51,41 @@ function costOf(cans: readonly CanCount[]): Cents {
   return cans.reduce((sum, { offer, count }) => sum + (offer.price ?? 0) * count, 0);
 }
 
-/** The best cans for what is still to be filled. */
-function fill(rest: Milliliters, offers: readonly CanOffer[], byCost: boolean, seen: Seen): Best {
-  if (rest <= 0) return { rank: [0, 0, 0], counts: offers.map(() => 0) };
-  const key = Math.round(rest * 100);
-  const known = seen.get(key);
-  if (known !== undefined) return known;
-  const ways = offers.map((offer, at) =>
-    withOne(fill(rest - offer.holds, offers, byCost, seen), offer, at, byCost),
-  );
-  const best = ways.reduce((a, b) => (isBetter(b, a) ? b : a));
-  seen.set(key, best);
-  return best;
+/** The best cans for an amount, worked out from the smallest rest that can be left up to all of it. */
+function fill(wanted: Milliliters, offers: readonly CanOffer[], byCost: boolean): Best {
+  const nothing: Best = { rank: [0, 0, 0], counts: offers.map(() => 0) };
+  const known = new Map<number, Best>();
+  const bestFor = (rest: Milliliters): Best => {
+    if (rest <= 0) return nothing;
+    const best = known.get(keyOf(rest));
+    if (best === undefined) throw new Error('a larger rest was worked out before a smaller one');
+    return best;
+  };
+  for (const rest of restsOf(wanted, offers)) {
+    const ways = offers.map((offer, at) => withOne(bestFor(rest - offer.holds), offer, at, byCost));
+    known.set(
+      keyOf(rest),
+      ways.reduce((a, b) => (isBetter(b, a) ? b : a)),
+    );
+  }
+  return bestFor(wanted);
+}
+
+/** Every rest that some cans leave to be filled, each once, smallest first. */
+function restsOf(wanted: Milliliters, offers: readonly CanOffer[]): readonly Milliliters[] {
+  const rests = new Map<number, Milliliters>();
+  const open = [wanted];
+  for (let rest = open.pop(); rest !== undefined; rest = open.pop()) {
+    if (rest <= 0 || rests.has(keyOf(rest))) continue;
+    rests.set(keyOf(rest), rest);
+    for (const { holds } of offers) open.push(rest - holds);
+  }
+  return [...rests.values()].sort((a, b) => a - b);
+}
+
+/** Rests that differ by less than a hundredth of a milliliter are the same. */
+function keyOf(rest: Milliliters): number {
+  return Math.round(rest * 100);
 }
 
 function withOne(before: Best, { holds, price = 0 }: CanOffer, at: number, byCost: boolean): Best {

@@ -16,6 +16,7 @@ const WORDS: Readonly<Record<string, readonly string[]>> = {
 /** What somebody may type for an option: anything in its range, or nothing where it has a usual value. */
 function typed(option: WorkOption): fc.Arbitrary<readonly string[]> {
   const { name, kind, least = 0, most = 1000, choices, usual } = option;
+  if (kind === 'flag') return fc.constantFrom([], [`--${name}`]);
   const value = textFor(kind, { least, most: Math.min(most, 3000) }, choices ?? WORDS[name] ?? []);
   const given = value.map(text => [`--${name}`, text]);
   if (kind === 'words')
@@ -24,7 +25,7 @@ function typed(option: WorkOption): fc.Arbitrary<readonly string[]> {
 }
 
 function textFor(
-  kind: WorkOption['kind'],
+  kind: Exclude<WorkOption['kind'], 'flag'>,
   { least, most }: { least: number; most: number },
   words: readonly string[],
 ): fc.Arbitrary<string> {

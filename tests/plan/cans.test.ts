@@ -89,8 +89,9 @@ describe('cans to buy', () => {
     );
   });
 
-  test('a thousand liters in four sizes are still quick', () => {
+  test('ten thousand liters in four sizes are still quick', () => {
     const metric = [750, 1000, 2500, 5000].map(holds => ({ name: `${holds}`, holds }));
     expect(words(metric, 1_000_000, 'left-over')).toBe('200 5000');
+    expect(words(metric, 10_000_000, 'left-over')).toBe('2000 5000');
   });
 });

@@ -3,6 +3,7 @@ import { HOLD_RULES } from './hold-rules.js';
 import { MOISTURE_RULE } from './moisture.js';
 import { MOVEMENT_RULE } from './movement.js';
 import type { WorkRule } from './rule.js';
+import { SHOP_RULES } from './shop-rules.js';
 import { SLOT_RULE } from './slot.js';
 import { SPACING_RULE } from './spacing.js';
 
@@ -13,5 +14,6 @@ export const WORK_RULES: readonly WorkRule[] = [
   GAP_RULE,
   SLOT_RULE,
   SPACING_RULE,
+  ...SHOP_RULES,
   ...HOLD_RULES,
 ];
