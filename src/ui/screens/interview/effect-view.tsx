@@ -2,12 +2,13 @@ import { Box, Text } from 'ink';
 import { useMemo } from 'react';
 import { allParts, drawView } from '../../../drawing/view.js';
 import type { Plan } from '../../../plan/plan.js';
-import { cut, wrap } from '../../../text/wrap.js';
+import { cut } from '../../../text/wrap.js';
 import { setInCells } from '../../canvas.js';
 import { ACCENT, useLook } from '../../theme.js';
 import { Lines } from '../../widgets/lines.js';
 import { Rule } from '../../widgets/rule.js';
 import { type Effect, effectLines } from './effect.js';
+import { heedLines, onFewLines } from './heed-lines.js';
 
 type EffectViewProps = {
   readonly effect: Effect;
@@ -20,23 +21,16 @@ export function EffectView({ effect, width, height }: EffectViewProps) {
   const { plan, problems, current } = effect;
   const known = plan !== undefined || problems.length > 0;
   const title = current ? 'With this answer' : known ? 'Before this answer' : 'Working it out';
-  const said = plan === undefined ? [] : effectLines(plan);
+  const said = plan === undefined ? [] : onFewLines(effectLines(plan), width);
   const heeds = plan === undefined ? problems : plan.warnings;
-  const lines = heeds.flatMap(text =>
-    wrap(text, width - 2).map((line, i) => `${i === 0 ? '!' : ' '} ${line}`),
-  );
-  const room = Math.max(0, height - 1 - said.length);
-  const shown =
-    lines.length > room
-      ? [...lines.slice(0, Math.max(0, room - 1)), '! and more: see the plan']
-      : lines;
+  const shown = heedLines(heeds, { width, height: Math.max(0, height - 1 - said.length) });
   return (
     <Box flexDirection="column" width={width} height={height} overflow="hidden" flexShrink={0}>
       <Rule width={width} title={title} />
       <Lines lines={said} />
-      {shown.length === 0 || room === 0 ? null : (
+      {shown.length === 0 ? null : (
         <Text color={ACCENT.heed} wrap="truncate">
-          {shown.slice(0, room).join('\n')}
+          {shown.join('\n')}
         </Text>
       )}
     </Box>

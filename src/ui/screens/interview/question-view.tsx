@@ -76,7 +76,7 @@ function LineAnswer({ state, id, draft, width }: LineAnswerProps) {
     <Box flexDirection="column" flexShrink={0}>
       <FieldView field={draft.field} width={width} />
       {answer.ok ? (
-        <Lines lines={indented(readWords(answer.value), width)} />
+        <Lines lines={indented(readWords(question, answer.value), width)} />
       ) : (
         <Text bold color={ACCENT.heed} wrap="truncate">
           {wrap(isEmpty ? answer.hint : `! ${answer.problem} ${answer.hint}`, width).join('\n')}

@@ -4,7 +4,7 @@ import { lengthsSaid, numbersSaid, rangeOf } from '../../../recipe/answers/range
 import { usualAnswer } from '../../../recipe/answers/usual-answer.js';
 import { answerScope, answerText } from '../../../recipe/questions.js';
 import type { Question } from '../../../recipe/recipe.js';
-import type { Answer } from '../../../recipe/values.js';
+import type { Answer, Item } from '../../../recipe/values.js';
 import { count } from '../../../text/plural.js';
 import type { InterviewState } from './state.js';
 
@@ -40,15 +40,18 @@ function example(fields: number): string {
   return `${one}, ${other}`;
 }
 
-/** How the answer was understood, where it could have been otherwise: "48 in, that is 1219 mm". */
-export function readWords(answer: Answer): string {
+/**
+ * How the answer was understood, where it could have been otherwise: "48 in, that is 1219 mm"; "1 in
+ * the list: height 11-1/2 in, diameter 10-3/4 in", since two sizes are easily given the wrong way round.
+ */
+export function readWords({ fields }: Question, answer: Answer): string {
   switch (answer.kind) {
     case 'length': {
       const inch = formatLengthExact(answer.value, SIXTEENTHS);
       return `${inch}, that is ${formatLengthExact(Math.round(answer.value), MILLIMETERS)}`;
     }
     case 'items':
-      return answer.value.length === 0 ? 'none' : `${answer.value.length} in the list`;
+      return itemWords(fields, answer.value);
     case 'offers':
       return answer.value.length === 0 ? 'no prices' : count(answer.value.length, 'board on offer');
     case 'boards': {
@@ -58,4 +61,13 @@ export function readWords(answer: Answer): string {
     default:
       return '';
   }
+}
+
+/** How many, and the last of them field by field: it is the one just typed. */
+function itemWords(fields: readonly string[], items: readonly Item[]): string {
+  const last = items.at(-1);
+  if (last === undefined) return 'none';
+  const sizes = fields.map(field => `${field} ${formatLengthExact(last[field] ?? 0, SIXTEENTHS)}`);
+  const which = items.length === 1 ? '' : ', the last';
+  return `${items.length} in the list${which}: ${sizes.join(', ')}`;
 }

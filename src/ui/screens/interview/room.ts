@@ -20,7 +20,7 @@ export function textColumns(at: Context): number {
 /** Rows for what the answers give, at the bottom. */
 export function effectRows({ size: { rows } }: Context): number {
   if (rows < 16) return 4;
-  return rows < 20 ? 5 : 8;
+  return rows < 20 ? 6 : 8;
 }
 
 /** The options, one line each, with what speaks for them. */
