@@ -30,7 +30,7 @@ function cutShort(block: readonly string[], { width, height }: Room): readonly s
   const shown = block.slice(0, height);
   const last = shown.at(-1);
   if (last === undefined || block.length <= height) return shown;
-  return [...shown.slice(0, -1), cut(`${last} ${block[height] ?? ''}`, width)];
+  return [...shown.slice(0, -1), cut(`${last} ${(block[height] ?? '').trim()}`, width)];
 }
 
 /** Lines joined where two fit into one: rows are what a small window has least of. */
