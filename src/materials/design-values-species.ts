@@ -73,7 +73,9 @@ export function strengthOf(species: Pick<Species, 'id' | 'kind'>, width: Mm): Wo
   const assumed = ASSUMED[species.id] ?? WEAKEST[species.kind];
   const values = valuesOf(assumed, width);
   if (values === undefined) throw new Error(`no row of strength for ${species.id}`);
-  return { values, assumed: assumed.words };
+  const standIn =
+    'southernPine' in assumed && values.kind === 'nds' && values.group !== 'Southern Pine';
+  return { values, assumed: standIn ? WIDE_PINE : assumed.words };
 }
 
 /** Dimension lumber, which the American table is for, starts here; 1-1/2 in dressed. */
@@ -93,6 +95,9 @@ function valuesOf(assumed: Assumed, width: Mm): NdsValues | ClassValues | undefi
   if ('southernPine' in assumed) return widthKept(width);
   return ndsValues(assumed.group, assumed.grade);
 }
+
+const WIDE_PINE =
+  'eastern softwoods No. 2, weaker than southern pine, whose boards wider than a 2x8 are not kept here';
 
 /** Boards wider than a 2x8 take the values of eastern softwoods, which are lower at any width. */
 function widthKept(width: Mm): NdsValues | undefined {

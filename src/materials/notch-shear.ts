@@ -18,7 +18,10 @@ export type EndNotch = {
 type Shear = { readonly section: BeamSection; readonly allowed: Allowed };
 
 export const NOTCH_SHEAR_SOURCE = recalled('nds', '3.4.3.2, shear at notched ends');
-export const NOTCH_EN_SOURCE = recalled('ec5', '6.5.2, k v at notched supports');
+export const NOTCH_EN_SOURCE = recalled(
+  'ec5',
+  '6.5.2, k v at notched supports; pressed edge after the German annex',
+);
 
 /** What a whole end carries: V = 2/3 F'v b d. */
 export function wholeEndShear({ section, allowed }: Shear): Newtons {
@@ -60,12 +63,17 @@ export function notchFactor(depth: Mm, left: Mm, reach: Mm): number {
   return Math.min(1, SOLID_TIMBER / (Math.sqrt(depth) * (open + lever)));
 }
 
-/** What a notched end carries by EN 1995-1-1: V = kv fv b h ef / 1.5; kv is 1 on the pressed edge. */
+/**
+ * What a notched end carries by EN 1995-1-1. On the stretched edge V = kv fv b h ef / 1.5; on the pressed
+ * edge the German annex lets it keep the same share as the NDS, all of it where the notch lies wholly
+ * over its support.
+ */
 export function notchedShearEn(notch: EndNotch, { section, allowed }: Shear): Newtons {
   const { depth } = section;
   const left = depth - notch.depth;
+  const whole = wholeEndShear({ section, allowed });
+  if (notch.edge === 'top') return whole * notchedShareOfShear(notch, depth);
   if (left <= 0) return 0;
   const reach = notch.bearing / 2 + Math.max(notch.beyond, 0);
-  const factor = notch.edge === 'bottom' ? notchFactor(depth, left, reach) : 1;
-  return (wholeEndShear({ section, allowed }) * factor * left) / depth;
+  return (whole * notchFactor(depth, left, reach) * left) / depth;
 }

@@ -252,6 +252,29 @@ describe('load', () => {
     expect(told(line).verdict).toBe('look again');
   });
 
+  // Field case F38 by soil: 7.2 x 0.8 m outside, 100 mm walls, 7.0 x 0.6 inside, 600 deep. Wet clay is 110
+  // lb/cu ft, 1762 kg/m3: 2.52 m3 x 1762 = 4440 kg, 1057 kg/m2 on its own area; 764.8 / 1762 = 434 mm.
+  test('soil is weighed on its own area and on what the box covers', () => {
+    const found = told(
+      'load --weight 100kg --length 7.2m --width 0.8m --wall 100mm --soil clay-wet --fill 600mm --units metric --limit 764.8',
+    );
+    expect(Number(found.soil_weight_kg)).toBeCloseTo(4440, -1);
+    expect(Number(found.soil_load_kg_m2)).toBeCloseTo(1057, 0);
+    expect(Number(found.spread_kg_m2)).toBeCloseTo(4540 / 5.76, 0);
+    expect(found.deepest_fill_mm).toBe(434);
+    expect(found.verdict).toBe('look again');
+  });
+
+  test.each([
+    ['load --weight 9lb --length 2ft --width 2ft --soil loam', /kind and its depth/],
+    ['load --weight 9lb --length 2ft --width 2ft --soil lome --fill 1ft', /Did you mean loam/],
+    ['load --weight 9lb --length 2ft --width 2ft --soil loam --fill 1ft --wall 1ft', /walls meet/],
+  ])('%s is refused', (line, expected) => {
+    const { err, code } = workCommand(words(line));
+    expect(code).toBe(2);
+    expect(err).toMatch(expected);
+  });
+
   test('a limit is read in the units of the tape', () => {
     const inch = number('load --weight 100lb --length 2ft --width 2ft --limit 50', 'share');
     expect(inch).toBeCloseTo(50, 6);

@@ -116,6 +116,14 @@ describe('what a store board is taken to be', () => {
     }
   });
 
+  test('southern pine wider than a 2x8 is taken for weaker, and says so', () => {
+    const pine = SPECIES.find(({ id }) => id === 'southern-pine');
+    if (pine === undefined) throw new Error('southern pine is missing');
+    const wide = strengthOf(pine, inches(9.25));
+    expect(wide.values).toMatchObject({ group: 'Eastern Softwoods' });
+    expect(wide.assumed).toContain('weaker than southern pine');
+  });
+
   test('no wood is taken for better than No. 2', () => {
     for (const species of SPECIES) {
       const { values } = strengthOf(species, inches(3.5));

@@ -166,6 +166,15 @@ describe('shear at a notched end', () => {
     expect(notchFactor(depth, left, reach)).toBeCloseTo(value, 3);
   });
 
+  // German annex to 6.5.2, from memory: h/hef (1 - (h - hef) c / (h hef)) of what hef carries. h 3.5, hef
+  // 1.75, c 0.875: 2 x (1 - 1.75 x 0.875 / (3.5 x 1.75)) = 1.5 times half of the whole.
+  test('on the pressed edge EN 1995-1-1 keeps as much as the NDS', () => {
+    const notch = { edge: 'top', depth: inches(1.75), bearing: inches(1.5) } as const;
+    const whole = wholeEndShear(sum);
+    expect(notchedShearEn({ ...notch, beyond: 0 }, sum)).toBeCloseTo(whole, 6);
+    expect(notchedShearEn({ ...notch, beyond: inches(0.875) }, sum)).toBeCloseTo(0.75 * whole, 6);
+  });
+
   const deeper = fc.tuple(
     fc.double({ min: 0, max: 80, noNaN: true }),
     fc.double({ min: 0, max: 20, noNaN: true }),

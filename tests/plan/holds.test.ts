@@ -208,6 +208,28 @@ describe('the bench is judged as a woodworker would', () => {
   });
 });
 
+describe('what the sums find out about the bench', () => {
+  // By hand: redwood 2x4, 250 x 57.6 / 4 / 3.0625 = 1175 psi of 1087.5 at 60 in.
+  test('2x4 rails do not hold one heavy person at 60 in, 2x6 would', () => {
+    const person = row(
+      holdRows(bench({ seat: 60, depth: 18, slat: 'thick' }), inputs()),
+      'seat_rail/person',
+    );
+    expect(person.verdict).toBe('does not hold by this sum');
+    expect(person.value.because).toContain('108% of its bending strength');
+    expect(person.better).toContain('use a 2x6');
+  });
+
+  test('a weaker wood is told from a stronger one', () => {
+    const verdict = (name: string) =>
+      row(holdRows(USUAL, inputs({ species: wood(name) })), 'seat_rail/person').verdict;
+    expect(verdict('northern-white-cedar')).toBe('does not hold by this sum');
+    expect(verdict('western-redcedar')).toBe('holds by this sum');
+    expect(verdict('douglas-fir')).toBe('holds by this sum');
+    expect(verdict('ipe')).toBe('holds by this sum');
+  });
+});
+
 describe('sums by hand', () => {
   const rows = holdRows(USUAL, inputs());
 

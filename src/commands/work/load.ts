@@ -13,6 +13,7 @@ import { formatFloorLoad, type KgPerSquareMeter, psf } from '../../measure/floor
 import { feet, inches } from '../../measure/inch.js';
 import type { Kilograms, SquareMm } from '../../measure/quantities.js';
 import { formatWeight, pounds } from '../../measure/weight.js';
+import { filledOf, SOIL_OPTIONS, soilFigures } from './load-soil.js';
 import type { Answered, Given, WorkResult, WorkRule } from './rule.js';
 
 const FOOTPRINT = { kind: 'length', least: inches(1), most: feet(100) } as const;
@@ -27,7 +28,7 @@ export const LOAD_RULE: WorkRule = {
     {
       name: 'weight',
       kind: 'weight',
-      say: 'soaked, with all that is in it',
+      say: 'soaked, with all that is in it; with --soil, everything but the soil',
       example: '200lb',
       least: pounds(1),
       most: pounds(100_000),
@@ -52,6 +53,7 @@ export const LOAD_RULE: WorkRule = {
       least: 1,
       most: 20_000,
     },
+    ...SOIL_OPTIONS,
     { ...DECK, name: 'deck-length', say: 'length of the whole deck', example: '10ft' },
     { ...DECK, name: 'deck-width', say: 'width of the whole deck', example: '10ft' },
   ],
@@ -62,7 +64,10 @@ function work(given: Given): WorkResult {
   const { display } = given;
   if (given.has('deck-length') !== given.has('deck-width'))
     return { ok: false, problems: [HALF_A_DECK] };
-  const weight = given.number('weight');
+  const read = filledOf(given);
+  if (!read.ok) return { ok: false, problems: [read.problem] };
+  const { filled } = read;
+  const weight = given.number('weight') + (filled === undefined ? 0 : filled.weight);
   const footprint = given.number('length') * given.number('width');
   const limit = limitOf(given);
   const check = floorCheck(weight, footprint, limit.value);
@@ -71,6 +76,7 @@ function work(given: Given): WorkResult {
   return {
     ok: true,
     figures: [
+      ...(filled === undefined ? [] : soilFigures(filled, limit.value, given)),
       ...areaFigures({ weight, footprint, limit, given }),
       ...footFigures(weight, given),
       ...(deck === undefined ? [] : [deckFigure(deck, { weight, limit, given })]),
@@ -120,7 +126,7 @@ function areaFigures({ weight, footprint, limit, given }: OnArea): readonly Answ
   return [
     {
       name: 'spread',
-      say: 'on its own area',
+      say: 'on what it covers',
       figure: figure(check.spread, 'kg/m2', sum, ANSWERED),
     },
     {
