@@ -23,7 +23,8 @@ export function refactor(program: LinearProgram, work: Work): boolean {
   if (!invert(program)) return false;
   recomputeValues(program);
   recomputePrices(program);
-  spend(work, n * n * 2 + program.active.length * 4);
+  const columns = program.head.reduce((sum, variable) => (variable < 0 ? sum : sum + 1), 0);
+  spend(work, n * n * (1 + columns / 3) + program.active.length * (4 + program.extra.length));
   return true;
 }
 
@@ -178,7 +179,7 @@ export function pivot(program: LinearProgram, change: Pivot, work: Work): void {
   program.head[place] = entering;
   eliminate(program.inverse, n, place, column);
   program.pivots++;
-  spend(work, (n * n) / 2 + program.active.length * 5);
+  spend(work, (n * n) / 2 + program.active.length * (5 + program.extra.length));
 }
 
 function leavingRest(program: LinearProgram, leaving: number, atUpper: boolean): number {

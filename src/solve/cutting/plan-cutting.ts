@@ -6,8 +6,8 @@ import type { CuttingPlan, CuttingProblem } from './problem.js';
 import { grantWishes } from './second-wishes.js';
 import type { Work } from './work.js';
 
-/** Steps that an effort of 1 allows: about one second on a desktop computer of 2020. */
-const stepsForEffort = 80_000_000;
+/** Steps that an effort of 1 allows: about one second on one core at full speed. */
+const stepsForEffort = 200_000_000;
 
 /**
  * Finds which boards to take and how to cut them at the least cost; at that cost with few boards, few stop settings
