@@ -22,12 +22,6 @@ export const DIAGONALS_MAY_DIFFER = {
   ),
 } as const;
 
-/** Outdoor frames over 5 ft still pass with this. */
-export const OUTDOOR_FRAME = sourced<{ readonly from: Mm; readonly most: Mm }>(
-  { from: feet(5), most: inches(1 / 8) },
-  practice('outdoor frames over 5 ft: within 1/8 in will do'),
-);
-
 /** The diagonal of a true rectangle: 48 x 18 in has 51.264 in. */
 export function diagonalOf(length: Mm, width: Mm): Mm {
   return Math.hypot(length, width);

@@ -140,6 +140,7 @@ describe('field cases on the command line', () => {
     const line =
       'square --length 48in --width 18.028in --one 50.329in --other 50.329in --length-2 46in --width-2 18.028in';
     expect(told(line).faults).toEqual(['front and back differ']);
+    expect(told(line).verdict).toBe('no rectangle');
     expect(run(line).out).toContain('equal diagonals alone do not make it square');
   });
 
@@ -275,5 +276,18 @@ describe('whatever is asked', () => {
       }),
       { numRuns: 40 },
     );
+  });
+});
+
+describe('a yes-or-no question', () => {
+  test.each([
+    [`${GLUE} --temperature 68F --low 32F`, /^Not today: /],
+    [`${GLUE} --temperature 68F --low 60F`, /^Yes, /],
+    [`${SEAL} --temperature 70F --humidity 50`, /^Yes, until 15:40\./],
+    ['square --length 48in --width 18in --one 51.5in --other 51in', /^Push /],
+    ['tape --hooked 30in --pushed 30-1/16in', /^Set this tape aside/],
+  ])('%s is answered in the first line, and first in the JSON notes', (line, answer) => {
+    expect(run(line).out).toMatch(answer);
+    expect((told(line).notes as string[])[0]).toMatch(answer);
   });
 });

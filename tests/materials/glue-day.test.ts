@@ -101,6 +101,31 @@ describe('may I glue today', () => {
   });
 });
 
+describe('each glue on its own label', () => {
+  // °F at the joint all day and night, wood of 10 %, and whether it may be glued.
+  test.each(
+    referenceRows(([, , , , source]) => source, [
+      ['polyurethane', 64, 10, false, 'polyurethane glue maker articles: 65 to 75 F'],
+      ['polyurethane', 65, 10, true, 'polyurethane glue maker articles: 65 to 75 F'],
+      ['polyurethane', 75, 10, true, 'polyurethane glue maker articles: 65 to 75 F'],
+      ['polyurethane', 76, 10, false, 'polyurethane glue maker articles: 65 to 75 F'],
+      ['epoxy-slow', 58, 10, false, 'epoxy supplier note: 15 to 25 °C'],
+      ['epoxy-slow', 60, 10, true, 'epoxy supplier note: 15 to 25 °C'],
+      ['epoxy-slow', 78, 10, false, 'epoxy supplier note: 15 to 25 °C'],
+      ['resorcinol', 69, 10, false, 'wooden-aircraft manual: resorcinol at 70 F or more'],
+      ['resorcinol', 70, 10, true, 'wooden-aircraft manual: resorcinol at 70 F or more'],
+      ['resorcinol', 70, 14, true, 'phenol-resorcinol data sheet: wood at 12 to 14 %'],
+      ['resorcinol', 70, 15, false, 'phenol-resorcinol data sheet: wood at 12 to 14 %'],
+      ['pva-type-1', 46, 10, false, 'PVA data sheets, from memory: chalk temperatures'],
+      ['pva-type-1', 47, 10, true, 'PVA data sheets, from memory: chalk temperatures'],
+      ['pva-type-2', 54, 10, false, 'PVA data sheets, from memory: chalk temperatures'],
+      ['pva-type-2', 55, 10, true, 'PVA data sheets, from memory: chalk temperatures'],
+    ] as const),
+  )('%s at %d °F in wood of %d %%: %s', (id, now, moisture, may, _source) => {
+    expect(glueDay(id, weather({ now, moisture })).verdict === 'today').toBe(may);
+  });
+});
+
 describe('the verdict in words', () => {
   test('says indoors or postpone, and from when', () => {
     const day = glueDay('pva-type-1', weather({ now: 68, coldest: 32 }));

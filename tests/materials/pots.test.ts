@@ -3,6 +3,7 @@ import { coneSpace } from '../../src/materials/pot.js';
 import { narrowestInside, POTS, potFit, potNamed, riser } from '../../src/materials/pots.js';
 import { NURSERY_CLASSES, NURSERY_POTS } from '../../src/materials/pots-nursery.js';
 import { inches, toInches } from '../../src/measure/inch.js';
+import { toGallons } from '../../src/measure/volume.js';
 import { referenceRows } from '../support/reference-rows.js';
 
 const CUBIC_INCH = inches(1) ** 3;
@@ -95,6 +96,25 @@ describe('sizes of pots', () => {
     const range = NURSERY_CLASSES.find(row => row.id === '#5')?.range.value;
     expect((range?.least ?? 0) / 1e6).toBeCloseTo(12.86, 2);
     expect((range?.most ?? 0) / 1e6).toBeCloseTo(20.35, 2);
+  });
+
+  // The list prints each volume in liters and in US gallons (3.785 l), to a tenth.
+  test.each(
+    referenceRows('nursery list of true volumes (Bookcliff Gardens)', [
+      ['#1', 2.8, 0.74],
+      ['#2', 6, 1.6],
+      ['#3', 9, 2.4],
+      ['#5', 14.9, 3.9],
+      ['#7', 24.6, 6.5],
+      ['#10', 34.1, 9],
+      ['#15', 54.9, 14.5],
+      ['#20', 74.2, 19.6],
+      ['#25', 104.5, 27.6],
+    ] as const),
+  )('one grower declares %s as %d l, %d gal', (id, liters, gal) => {
+    const holds = NURSERY_CLASSES.find(row => row.id === id)?.holds?.value ?? 0;
+    expect(holds / 1000).toBeCloseTo(liters, 9);
+    expect(Math.abs(toGallons(holds) - gal)).toBeLessThan(0.06);
   });
 
   // A cylinder of 12 in: pi x 6² x 12 = 1357.17.

@@ -117,6 +117,22 @@ describe('may I seal now', () => {
     expect(kinds(low === undefined ? given : { ...given, low: fahrenheit(low) })).toEqual(told);
   });
 
+  // °F of air and wood by day, with a night as warm, in dry air.
+  test.each(
+    referenceRows(([, , , source]) => source, [
+      ['penetrating-oil', 44, false, 'penetrating oil application sheet: 45 to 80 F'],
+      ['penetrating-oil', 46, true, 'penetrating oil application sheet: 45 to 80 F'],
+      ['penetrating-oil', 80, true, 'penetrating oil application sheet: 45 to 80 F'],
+      ['penetrating-oil', 81, false, 'penetrating oil application sheet: 45 to 80 F'],
+      ['semitransparent-stain', 49, false, 'This Old House, deck finish above 50 F'],
+      ['semitransparent-stain', 51, true, 'This Old House, deck finish above 50 F'],
+    ] as const),
+  )('%s at %d °F: %s', (id, degrees, may, _source) => {
+    const air = fahrenheit(degrees);
+    const found = sealDay(id, { ...FINE, air, surface: air, low: air, humidityPercent: 40 });
+    expect(found.verdict === 'yes').toBe(may);
+  });
+
   // Field case F34: a test and not the calendar.
   test('F34: without a meter and without the sprinkle test it says to try that first', () => {
     const { moisturePercent: _none, ...unmeasured } = FINE;

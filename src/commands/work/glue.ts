@@ -28,6 +28,7 @@ function work(given: Given): WorkResult {
   const need = glueNeed(area * given.number('joints'), id);
   return {
     ok: true,
+    verdict: glueVerdict(day, display),
     figures: [
       ...(day.verdict === 'today' ? timeFigures(day, given) : []),
       ...(day.verdict === 'today' ? glueUpFigures(day.openMinutes, area, given) : []),
@@ -58,7 +59,6 @@ function work(given: Given): WorkResult {
       watch_hours: day.watchHours,
     },
     notes: [
-      glueVerdict(day, display),
       ...(day.verdict === 'today' ? [] : [glueWhen(day, display)]),
       `Buy ${containerWords(need.bottles[display.system])}: ${glue.name}.`,
       ...unaskedWords(given),

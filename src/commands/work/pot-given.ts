@@ -1,18 +1,23 @@
-import type { Pot } from '../../materials/pot.js';
+import { coneSpace, type Pot } from '../../materials/pot.js';
 import { POTS, potNamed } from '../../materials/pots.js';
+import type { Sourced } from '../../materials/sourced.js';
 import { ANSWERED, type Source } from '../../measure/figure.js';
 import { parseLength } from '../../measure/length.js';
 import { type Parsed, parsed, quoted, unreadable } from '../../measure/parsed.js';
-import type { Display, Mm } from '../../measure/quantities.js';
+import type { CubicMm, Display, Mm } from '../../measure/quantities.js';
 import { nearestWord } from '../../measure/suggest.js';
 
 /** A pot by its rim and height. */
 export type GivenPot = {
+  /** Empty for a pot that was measured. */
+  readonly id: string;
   readonly name: string;
   readonly rim: Mm;
   readonly height: Mm;
   readonly rimSource: Source;
   readonly heightSource: Source;
+  /** Known where the foot is. */
+  readonly space?: Sourced<CubicMm>;
 };
 
 const EXAMPLE =
@@ -36,8 +41,19 @@ export function readPot(text: string, system: Display['system']): Parsed<GivenPo
   );
 }
 
-function listedPot({ name, top, height }: Pot): GivenPot {
+function listedPot({ id, name, top, height, bottom }: Pot): GivenPot {
+  const space =
+    bottom === undefined
+      ? {}
+      : {
+          space: {
+            value: coneSpace(top.value, bottom.value, height.value),
+            source: bottom.source,
+          },
+        };
   return {
+    ...space,
+    id,
     name,
     rim: top.value,
     height: height.value,
@@ -52,6 +68,7 @@ function measuredPot(text: string, rim: Parsed<Mm>, height: Parsed<Mm>): Parsed<
   if (rim.value <= 0 || height.value <= 0)
     return unreadable(`--pot: ${quoted(text)} has no size.`, EXAMPLE);
   return parsed({
+    id: '',
     name: `pot of ${text.trim()}`,
     rim: rim.value,
     height: height.value,

@@ -1,8 +1,10 @@
-import { POTS, type PotFit, potFit } from '../../materials/pots.js';
+import { type Corner, narrowestInside, POTS, type PotFit, potFit } from '../../materials/pots.js';
+import { NURSERY_CLASSES } from '../../materials/pots-nursery.js';
 import { COMPUTED } from '../../measure/figure.js';
-import { figure } from '../../measure/figure-text.js';
+import { figure, sourceText } from '../../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../../measure/format-length.js';
 import type { Mm } from '../../measure/quantities.js';
+import { formatSpace, formatVolume } from '../../measure/volume.js';
 import { potRiser } from '../../plan/pot-risers.js';
 import { lengthOption, usualLength } from './length-option.js';
 import { type GivenPot, readPot } from './pot-given.js';
@@ -37,6 +39,15 @@ export const POTS_RULE: WorkRule = {
       least: 6,
     },
     { ...lengthOption('thin', 'thickness of thin offcuts', '3/4in'), usual: '3/4in', least: 6 },
+    {
+      name: 'corner',
+      kind: 'word',
+      say: 'pinwheel or between: length and width are then the boards as cut, not the inside',
+      example: 'pinwheel',
+      usual: '',
+      choices: ['pinwheel', 'between'],
+    },
+    { ...lengthOption('board', 'thickness of those boards', '3/4in'), usual: '3/4in' },
   ],
   work,
 };
@@ -50,7 +61,9 @@ function work(given: Given): WorkResult {
   const problems = read.flatMap(it => (it.ok ? [] : [`${it.problem} ${it.hint}`]));
   if (problems.length > 0) return { ok: false, problems };
   const pots = read.flatMap(it => (it.ok ? [it.value] : []));
-  const inside = Math.min(given.number('length'), given.number('width'));
+  const inside = insideGiven(given);
+  if (inside <= 0)
+    return { ok: false, problems: ['--board: boards that thick leave no room inside.'] };
   const judged = pots.map((pot, at) => judge(pot, at, inside, given));
   return {
     ok: true,
@@ -62,6 +75,13 @@ function work(given: Given): WorkResult {
       'Blocks stand clear of the drain holes. Not checked: the weight of wet pots on what stands below.',
     ],
   };
+}
+
+/** The narrower way across the inside. */
+function insideGiven(given: Given): Mm {
+  const across = Math.min(given.number('length'), given.number('width'));
+  if (!given.has('corner')) return across;
+  return narrowestInside(across, given.number('board'), given.word('corner') as Corner);
 }
 
 type Judged = {
@@ -110,10 +130,22 @@ function judge(pot: GivenPot, at: number, inside: Mm, given: Given): Judged {
         figure: figure(stands, 'mm', layerWords(riser.layers, given), COMPUTED),
       },
       air,
+      ...spaceFigure(pot, at),
     ],
     more: { name: pot.name, layers_mm: riser.layers, reveal_mm: riser.reveal, fit: fit.verdict },
-    notes: [fitWords(pot, fit, given)],
+    notes: [fitWords(pot, fit, given), ...classWords(pot, given)],
   };
+}
+
+function spaceFigure({ space }: GivenPot, at: number): readonly Answered[] {
+  if (space === undefined) return [];
+  return [
+    {
+      name: `holds_${at + 1}_mm3`,
+      say: 'soil to its brim',
+      figure: figure(space.value, 'mm3', 'a tapered pot by its rim, foot and height', space.source),
+    },
+  ];
 }
 
 function layerWords(layers: readonly Mm[], { display }: Given): string {
@@ -128,6 +160,20 @@ function fitWords(pot: GivenPot, fit: PotFit, { display }: Given): string {
   if (fit.verdict === 'look again')
     return `${pot.name}: goes in with ${air} a side; 1/2 in (13 mm) or more lets air and fingers in.`;
   return `${pot.name}: goes in with ${air} a side.`;
+}
+
+/** A nursery class is a range: what may stand in the next pot of the same name. */
+function classWords({ id }: GivenPot, { display }: Given): readonly string[] {
+  const found = NURSERY_CLASSES.find(row => row.id === id);
+  if (found === undefined) return [];
+  const { value, source } = found.range;
+  const litersWords =
+    found.holds === undefined
+      ? ''
+      : `; one grower's hold ${formatVolume(found.holds.value, display)}`;
+  return [
+    `${id} may hold from ${formatSpace(value.least, display)} to ${formatSpace(value.most, display)}${litersWords} [${sourceText(source)}].`,
+  ];
 }
 
 function tooTall(

@@ -44,6 +44,8 @@ export type WorkResult =
       readonly figures: readonly Answered[];
       /** More for the JSON form, such as lists of marks in mm. */
       readonly more: Readonly<Record<string, unknown>>;
+      /** The plain answer to a yes-or-no question, above the figures. */
+      readonly verdict?: string;
       /** Sentences under the figures: verdicts, cautions, what was not checked. */
       readonly notes: readonly string[];
     }

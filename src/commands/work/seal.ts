@@ -34,6 +34,7 @@ function work(given: Given): WorkResult {
   const when = sealWhen(day, display);
   return {
     ok: true,
+    verdict: sealVerdict(day, display),
     figures: [
       ...airFigures(day, weather.value, given),
       ...limitFigures(sealer),
@@ -48,7 +49,6 @@ function work(given: Given): WorkResult {
       obstacles: day.obstacles,
     },
     notes: [
-      sealVerdict(day, display),
       ...(when === '' ? [] : [when]),
       `The wood is ${formatSpread(day.spread, display)} above the dew point; ${formatSpread(ABOVE_DEW_POINT.value, display)} is wanted until the coat is dry.`,
       `Last stroke ${BEFORE_SUNSET_HOURS.value} h before sunset.`,

@@ -2,6 +2,7 @@ import { drainGrid, HOLE_DIAMETER, HOLE_PITCH, OPEN_SHARE } from '../../material
 import { FILLS, type FillId, fillWeight } from '../../materials/loads.js';
 import {
   bagsFor,
+  depthOfBags,
   type Inside,
   insideOf,
   looseFill,
@@ -86,6 +87,7 @@ function work(given: Given): WorkResult {
     ],
     more: marksOf(inside, given),
     notes: [
+      ...bagWords(inside, given),
       ...markWords(inside, given),
       'Lay fabric or mesh over the holes and pierce a liner at every one of them. Raise the box so that they stay open.',
       ...bars.notes,
@@ -187,6 +189,13 @@ function holeFigures(inside: Inside, given: Given): readonly Answered[] {
 function marksOf(inside: Inside, given: Given): Readonly<Record<string, unknown>> {
   const grid = drainGrid(inside.length, inside.width, given.number('hole'));
   return { holes_along_mm: grid.alongMarks, holes_across_mm: grid.acrossMarks };
+}
+
+function bagWords(inside: Inside, { display }: Given): readonly string[] {
+  return SOIL_BAGS[display.system].map(
+    ({ name, holds }) =>
+      `One ${name} fills ${formatLength(depthOfBags(1, holds, inside), display)} before it settles.`,
+  );
 }
 
 function markWords(inside: Inside, given: Given): readonly string[] {

@@ -3,17 +3,18 @@ import {
   DIAGONALS_MAY_DIFFER,
   diagonalOf,
   diagonalTolerance,
+  differenceFor,
   doesNotClose,
   type MeasuredFrame,
-  OUTDOOR_FRAME,
   outOfSquare,
+  type SquareFault,
   squareFaults,
 } from '../../materials/square.js';
 import { COMPUTED, type Source } from '../../measure/figure.js';
 import { figure } from '../../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../../measure/format-length.js';
 import { formatNumber } from '../../measure/format-number.js';
-import { feet } from '../../measure/inch.js';
+import { feet, inches } from '../../measure/inch.js';
 import type { Mm } from '../../measure/quantities.js';
 import { atMost } from '../../measure/tolerance.js';
 import { lengthOption, usualLength } from './length-option.js';
@@ -45,13 +46,13 @@ function work(given: Given): WorkResult {
   const problem = impossible(frame, given);
   if (problem !== undefined) return { ok: false, problems: [problem] };
   const found = outOfSquare(frame);
-  const longer = Math.max(frame.length, frame.width);
   return {
     ok: true,
+    verdict: pushWords(frame, given),
     figures: [...diagonalFigures(frame, given), ...pushFigures(frame, given)],
     more: {
       degrees: found.degrees,
-      verdict: verdictOf(found.difference, longer),
+      verdict: verdictOf(frame, given),
       faults: faultsOf(frame, given),
     },
     notes: notesOf(frame, given),
@@ -121,11 +122,13 @@ function toleranceSource(longer: Mm): Source {
     : workedOut('framing-benchmark', beyond.source.place ?? '');
 }
 
-function verdictOf(difference: Mm, longer: Mm): 'square enough' | 'push it' {
-  const outdoors = longer > OUTDOOR_FRAME.value.from ? OUTDOOR_FRAME.value.most : 0;
-  return atMost(difference, Math.max(diagonalTolerance(longer), outdoors))
-    ? 'square enough'
-    : 'push it';
+type Verdict = 'square enough' | 'push it' | 'no rectangle';
+
+function verdictOf(frame: MeasuredFrame, given: Given): Verdict {
+  const allowed = diagonalTolerance(Math.max(frame.length, frame.width));
+  const sides = faultsOf(frame, given).filter(fault => fault !== 'diagonals differ');
+  if (sides.length > 0 || !atMost(doesNotClose(frame), allowed)) return 'no rectangle';
+  return atMost(outOfSquare(frame).difference, allowed) ? 'square enough' : 'push it';
 }
 
 /** Diagonals that cannot belong to these sides: a slip in reading the tape. */
@@ -138,7 +141,7 @@ function impossible({ length, width, one, other }: MeasuredFrame, { display }: G
   return `A diagonal of ${say(wrong)} cannot be: from ${say(shortest)} to ${say(longest)}, near ${say(diagonalOf(length, width))}. Measure it again.`;
 }
 
-function faultsOf(frame: MeasuredFrame, given: Given): readonly string[] {
+function faultsOf(frame: MeasuredFrame, given: Given): readonly SquareFault[] {
   const sides = {
     front: frame.length,
     back: given.has('length-2') ? given.number('length-2') : frame.length,
@@ -150,15 +153,27 @@ function faultsOf(frame: MeasuredFrame, given: Given): readonly string[] {
   return squareFaults(sides, diagonalTolerance(Math.max(frame.length, frame.width)));
 }
 
+function pushWords(frame: MeasuredFrame, given: Given): string {
+  const { difference } = outOfSquare(frame);
+  const half = formatLengthExact(difference / 2, given.display);
+  switch (verdictOf(frame, given)) {
+    case 'square enough':
+      return 'The diagonals are near enough: leave it.';
+    case 'push it':
+      return `Push or strap across the longer diagonal, overshoot slightly, fix, measure again. Each diagonal changes by about ${half}.`;
+    case 'no rectangle':
+      return 'Measure again before you push: opposite sides are not equal, or a diagonal was read wrong.';
+  }
+}
+
+/** What a careful person sees at the far end of a side. */
+const SMALL_PUSH: Mm = inches(1 / 32);
+
 function notesOf(frame: MeasuredFrame, given: Given): readonly string[] {
   const { display } = given;
-  const found = outOfSquare(frame);
   const longer = Math.max(frame.length, frame.width);
   const say = (mm: Mm) => formatLength(mm, display);
-  const push =
-    verdictOf(found.difference, longer) === 'square enough'
-      ? 'Square enough: leave it.'
-      : `Push or strap across the longer diagonal, overshoot slightly, fix, measure again. Each diagonal changes by about ${formatLengthExact(found.difference / 2, display)}.`;
+  const { degrees } = outOfSquare(frame);
   const gap = doesNotClose(frame);
   const closes = atMost(gap, diagonalTolerance(longer))
     ? []
@@ -168,9 +183,9 @@ function notesOf(frame: MeasuredFrame, given: Given): readonly string[] {
   const both = given.has('length-2') && given.has('width-2');
   const sides = faultsOf(frame, given).filter(fault => fault !== 'diagonals differ');
   return [
-    push,
-    `Corners are ${formatNumber(90 - found.degrees, 2)} and ${formatNumber(90 + found.degrees, 2)} degrees.`,
+    `Corners are ${formatNumber(90 - degrees, 2)} and ${formatNumber(90 + degrees, 2)} degrees.`,
     ...closes,
+    `A push of ${formatLengthExact(SMALL_PUSH, display)} shows as ${formatLengthExact(differenceFor(SMALL_PUSH, frame.length, frame.width), display)} on the diagonals of this frame.`,
     ...sides.map(fault => `The ${fault}: equal diagonals alone do not make it square.`),
     ...(both
       ? []

@@ -4,12 +4,14 @@ import {
   HB44_TAPE,
   HOOK_MAY_DIFFER,
   stepOff,
+  type TapeClass,
   tapeCheck,
   usTapeError,
 } from '../../materials/tape.js';
 import { COMPUTED } from '../../measure/figure.js';
 import { figure } from '../../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../../measure/format-length.js';
+import type { Mm } from '../../measure/quantities.js';
 import { lengthOption } from './length-option.js';
 import type { Answered, Given, WorkResult, WorkRule } from './rule.js';
 
@@ -30,6 +32,14 @@ export const TAPE_RULE: WorkRule = {
       least: 1,
       most: 500,
     },
+    {
+      name: 'class',
+      kind: 'word',
+      say: 'accuracy class printed on a European tape: I, II or III',
+      example: 'II',
+      usual: 'II',
+      choices: Object.keys(EU_TAPE.value),
+    },
   ],
   work,
 };
@@ -43,6 +53,9 @@ function work(given: Given): WorkResult {
   const say = (mm: number) => formatLengthExact(mm, display);
   return {
     ok: true,
+    verdict: good
+      ? 'The hook slides by its own thickness, as it should.'
+      : 'Set this tape aside, or start at the 1 in (100 mm) mark and take it off again.',
     figures: [
       {
         name: 'differs',
@@ -55,13 +68,10 @@ function work(given: Given): WorkResult {
         ),
       },
       ...stepFigures(steps, off, say(differs)),
-      ...classFigures(hooked),
+      ...classFigures(hooked, given.word('class') as TapeClass),
     ],
     more: { good },
     notes: [
-      good
-        ? 'The hook slides by its own thickness, as it should.'
-        : 'Set this tape aside, or start at the 1 in (100 mm) mark and take it off again.',
       'One tape for the whole job, whatever it reads; all marks from one end.',
       `Measured on one board of ${formatLength(hooked, display)}. Not checked: the scale itself.`,
     ],
@@ -93,27 +103,26 @@ function stepFigures(
   ];
 }
 
-function classFigures(length: number): readonly Answered[] {
+function classFigures(length: Mm, tape: TapeClass): readonly Answered[] {
   const us = usTapeError(length);
+  const { a, b } = EU_TAPE.value[tape];
+  const european: Answered = {
+    name: 'class_limit',
+    say: `class ${tape} may be off`,
+    figure: figure(
+      euTapeError(tape, length),
+      'mm',
+      `${a} mm + ${b} mm for each meter begun`,
+      EU_TAPE.source,
+    ),
+  };
+  if (us === undefined) return [european];
   return [
-    ...(us === undefined
-      ? []
-      : [
-          {
-            name: 'us_limit',
-            say: 'US tape may be off',
-            figure: figure(us, 'mm', 'from zero to that length', HB44_TAPE.source),
-          },
-        ]),
     {
-      name: 'class_2_limit',
-      say: 'class II may be off',
-      figure: figure(
-        euTapeError('II', length),
-        'mm',
-        '0.3 mm + 0.2 mm for each meter begun',
-        EU_TAPE.source,
-      ),
+      name: 'us_limit',
+      say: 'US tape may be off',
+      figure: figure(us, 'mm', 'from zero to that length', HB44_TAPE.source),
     },
+    european,
   ];
 }

@@ -44,12 +44,16 @@ function helpText(rule: WorkRule): string {
 
 type Good = Extract<WorkResult, { ok: true }>;
 
-function plainText({ figures, notes }: Good, display: typeof SIXTEENTHS): string {
+function plainText({ verdict, figures, notes }: Good, display: typeof SIXTEENTHS): string {
   const lines = figures.flatMap(({ say, figure }) => [
     `${say.padEnd(22)} ${formatFigure(figure, display)}`,
     `${' '.repeat(22)} ${figure.because} [${sourceText(figure.source)}]`,
   ]);
-  return `${[...lines, ...notes].join('\n')}\n`;
+  return `${[...said(verdict), ...lines, ...notes].join('\n')}\n`;
+}
+
+function said(verdict: string | undefined): readonly string[] {
+  return verdict === undefined ? [] : [verdict];
 }
 
 const SUFFIX: Readonly<Record<string, string>> = {
@@ -64,11 +68,11 @@ const SUFFIX: Readonly<Record<string, string>> = {
 };
 
 /** `gap_mm`, `change_mm` … for scripts; `figures` holds the same with because and source. */
-function jsonText({ figures, more, notes }: Good): string {
+function jsonText({ verdict, figures, more, notes }: Good): string {
   const values = figures.map(({ name, figure }) => [
     `${name}${SUFFIX[figure.unit] ?? ''}`,
     figure.value,
   ]);
   const told = Object.fromEntries(figures.map(({ name, figure }: Answered) => [name, figure]));
-  return `${JSON.stringify({ ...Object.fromEntries(values), ...more, notes, figures: told }, null, 2)}\n`;
+  return `${JSON.stringify({ ...Object.fromEntries(values), ...more, notes: [...said(verdict), ...notes], figures: told }, null, 2)}\n`;
 }
