@@ -6,7 +6,7 @@ import type { CuttingPlan, CuttingProblem } from '../../../src/solve/cutting/pro
 import { workbookProblem } from '../../bench/cutting/workbook-set.js';
 import { smallProblem } from './small-problems.js';
 
-const seeds = Array.from({ length: 20 }, (_, place) => 2000 + place);
+const seeds = Array.from({ length: 12 }, (_, place) => 2005 + place);
 
 /** Plans are compared by what they cost, and with boards running out by what they miss first. */
 function rank(plan: CuttingPlan): [missing: number, cost: number] {
@@ -56,7 +56,7 @@ describe('purchases of the size of a project', () => {
     expect(text()).toBe(text());
   });
 
-  it.each(seeds.slice(5, 13))(
+  it.each(seeds.slice(0, 5))(
     'counts steps, boards and cuts alike in finer units (start number %i)',
     seed => {
       const problem = workbookProblem(seed);
