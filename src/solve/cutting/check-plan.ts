@@ -1,8 +1,9 @@
 import type { CutBoard, CuttingPlan, CuttingProblem, Piece, Stock } from './problem.js';
 
 /**
- * Adds a plan up again from the problem and the plan alone: every board, cut, kerf, offcut, count, price and
- * the bound from the dual prices. Returns one sentence for each fault; an empty list means nothing was found.
+ * Adds a plan up again from the problem and the plan alone: every board, cut, kerf, offcut, count and price, and that
+ * cost, lower bound and gap belong together. It does not prove the bound again. Returns one sentence for each
+ * fault; an empty list means nothing was found.
  */
 export function checkPlan(problem: CuttingProblem, plan: CuttingPlan): string[] {
   return [
