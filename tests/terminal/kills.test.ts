@@ -2,7 +2,7 @@ import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import xterm from '@xterm/headless';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import type { Step } from '../../src/plan/plan.js';
 import type { Progress } from '../../src/workbook/workbook.js';
 import { type BenchScreen, readBench, screenWhere } from '../support/at-the-bench.js';
@@ -11,26 +11,26 @@ import { KEY, openTerminal, type TestTerminal } from '../support/terminal.js';
 import { type WallClock, wallClock } from '../support/wall-clock.js';
 
 const KILLS = 50;
-const SEED = 20261103;
-const MOST_KEYS = 14;
+/** Builds under way at once, each with its own folder and its share of the kills: a core for each. */
+const SEEDS = [20_261_103, 20_261_104];
+const MOST_KEYS = 12;
 /** The longest wait between the last key of a life and its end; a key is answered in 10 to 30 ms. */
-const MOST_WAIT_MS = 40;
+const MOST_WAIT_MS = 30;
 /** Ink closes every frame with this; what comes after the last one was cut off by the kill. */
 const FRAME_END = '\x1b[?2026l';
 
-let home = '';
-let clockFolder = '';
-let terminal: TestTerminal | undefined;
+const folders: string[] = [];
+const opened: TestTerminal[] = [];
 
-beforeEach(() => {
-  home = mkdtempSync(join(tmpdir(), 'notchbook-'));
-  clockFolder = mkdtempSync(join(tmpdir(), 'notchbook-clock-'));
-});
+function newFolder(): string {
+  const folder = mkdtempSync(join(tmpdir(), 'notchbook-'));
+  folders.push(folder);
+  return folder;
+}
 
 afterEach(() => {
-  terminal?.kill('SIGKILL');
-  rmSync(home, { recursive: true, force: true });
-  rmSync(clockFolder, { recursive: true, force: true });
+  for (const terminal of opened.splice(0)) terminal.kill('SIGKILL');
+  for (const folder of folders.splice(0)) rmSync(folder, { recursive: true, force: true });
 });
 
 /** Numbers from 0 to 1, the same ones for the same seed: Park and Miller's generator of 1988. */
@@ -85,47 +85,58 @@ async function lastFrame(written: string): Promise<BenchScreen> {
   );
 }
 
-/** From the shell to the step that was left, past the recap. */
-async function toTheBench(clock: WallClock): Promise<TestTerminal> {
-  const opened = openTerminal({ home, env: clock.env });
-  terminal = opened;
-  await opened.waitFor('Go on with', 15_000);
-  opened.press('1');
-  await opened.waitFor('Where you left it', 15_000);
-  opened.press(' ');
-  await screenWhere(opened, ({ step }) => step !== undefined, 'the step that was left');
-  clock.wait(1000);
-  return opened;
-}
+type Life = {
+  readonly home: string;
+  readonly clock: WallClock;
+  readonly chance: () => number;
+  readonly shown: Shown;
+};
 
-type Life = { readonly clock: WallClock; readonly chance: () => number; readonly shown: Shown };
+/** From the shell to the step that was left, past the recap. */
+async function toTheBench({ home, clock }: Life): Promise<TestTerminal> {
+  const terminal = openTerminal({ home, env: clock.env });
+  opened.push(terminal);
+  await screenWhere(terminal, ({ text }) => text.includes('Go on with'), 'the first screen');
+  terminal.press('1');
+  await screenWhere(terminal, ({ text }) => text.includes('Where you left it'), 'the recap');
+  terminal.press(' ');
+  await screenWhere(terminal, ({ step }) => step !== undefined, 'the step that was left');
+  clock.wait(1000);
+  return terminal;
+}
 
 /** One life of the program: some keys, then kill -9 in the middle of whatever it does. */
-async function live({ clock, chance, shown }: Life): Promise<void> {
-  const opened = await toTheBench(clock);
-  note(shown, readBench(opened.screen()));
+async function live(life: Life): Promise<void> {
+  const { clock, chance, shown } = life;
+  const terminal = await toTheBench(life);
+  note(shown, readBench(terminal.screen()));
   const keys = 1 + Math.floor(chance() * MOST_KEYS);
   for (let key = 0; key < keys; key += 1) {
-    const { isRinging } = readBench(opened.screen());
+    const { isRinging } = readBench(terminal.screen());
     clock.wait(1000);
-    opened.press(isRinging ? KEY.tab : ' ');
+    terminal.press(isRinging ? KEY.tab : ' ');
     await new Promise(resolve => setTimeout(resolve, chance() * MOST_WAIT_MS));
   }
-  opened.kill('SIGKILL');
-  await opened.exit;
-  note(shown, await lastFrame(opened.written()));
+  terminal.kill('SIGKILL');
+  await terminal.exit;
+  note(shown, await lastFrame(terminal.written()));
 }
 
-test(`nothing that was shown is lost by ${KILLS} kills (seed ${SEED})`, async () => {
+/** One build from its first step on, killed again and again. */
+async function buildUnderFire(seed: number, kills: number): Promise<void> {
+  const home = newFolder();
   const build = benchOnDisk(home, () => true);
   const shown: Shown = { counts: new Map(), ticks: new Map(), furthest: 0 };
-  const clock = wallClock(clockFolder);
-  const chance = chances(SEED);
-  for (let life = 1; life <= KILLS; life += 1) {
-    await live({ clock, chance, shown });
-    expectKept(shown, build.steps, build.saved(), `kill ${life}`);
+  const life = { home, clock: wallClock(newFolder()), chance: chances(seed), shown };
+  for (let kill = 1; kill <= kills; kill += 1) {
+    await live(life);
+    expectKept(shown, build.steps, build.saved(), `seed ${seed}, kill ${kill}`);
   }
   expect(readdirSync(build.folder).filter(name => name.includes('broken'))).toEqual([]);
   // The keys did get somewhere: a build that stands still would lose nothing either.
-  expect(shown.furthest).toBeGreaterThan(KILLS / 10);
+  expect(shown.furthest).toBeGreaterThan(kills / 8);
+}
+
+test(`nothing that was shown is lost by ${KILLS} kills (seeds ${SEEDS.join(', ')})`, async () => {
+  await Promise.all(SEEDS.map(seed => buildUnderFire(seed, KILLS / SEEDS.length)));
 }, 120_000);
