@@ -13,6 +13,8 @@ import { fasteners } from './fasteners.js';
 import { fitChecks } from './fit-checks.js';
 import { gluePlan } from './glue-plan.js';
 import { hardware } from './hardware.js';
+import { holdInputs } from './hold-roles.js';
+import { holdRows, notChecked } from './holds.js';
 import { notchNames, notchRows } from './notch-rows.js';
 import type { AnswerLine, CutRow, NotchRow, Plan, Purchase } from './plan.js';
 import { planScope } from './plan-scope.js';
@@ -50,6 +52,8 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
   const build = steps(recipe.steps, worked);
   const spacing = spacingRows(model, setting);
   const bought = purchases(rows, setting);
+  const carry = holdInputs(recipe, answers, setting);
+  const holds = holdRows(model, carry);
   const fit = fitChecks(recipe.fit, scope, display);
   return {
     ok: true,
@@ -72,9 +76,18 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
       hardware: hardware(held.rows, wet.glue, wet.sealer, setting),
       ...wet,
       fit,
+      holds,
+      holdsNot: recipe.holds.length > 0 ? notChecked(carry) : [],
       tools: toolsOf(build),
       cautions: cautionsOf(build, setting),
-      warnings: warnings({ fit, purchases: bought, spacing, troubles: held.troubles, setting }),
+      warnings: warnings({
+        fit,
+        holds,
+        purchases: bought,
+        spacing,
+        troubles: held.troubles,
+        setting,
+      }),
       steps: build,
       time: timePlan(build, setting),
       model,

@@ -2,6 +2,7 @@ import type { Figure } from '../measure/figure.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
 import type { Phase } from '../recipe/recipe.js';
+import type { HoldRow } from './hold-row.js';
 
 /**
  * The worked-out job: everything that follows from the boards in space. Types only. Lengths a person
@@ -27,6 +28,9 @@ export type Plan = {
   readonly glue: GluePlan;
   readonly sealer: SealerPlan;
   readonly fit: readonly FitCheck[];
+  readonly holds: readonly HoldRow[];
+  /** What the sums of `holds` leave out. */
+  readonly holdsNot: readonly string[];
   readonly tools: readonly ToolRow[];
   readonly cautions: readonly Caution[];
   readonly warnings: readonly string[];

@@ -1,9 +1,11 @@
 import { metalWarning, SCREW_METALS } from '../materials/screw-metal.js';
+import type { HoldRow } from './hold-row.js';
 import type { FitCheck, Purchase, SpacingRow } from './plan.js';
 import type { Setting } from './setting.js';
 
 type Given = {
   readonly fit: readonly FitCheck[];
+  readonly holds: readonly HoldRow[];
   readonly purchases: readonly Purchase[];
   readonly spacing: readonly SpacingRow[];
   readonly troubles: readonly string[];
@@ -11,13 +13,21 @@ type Given = {
 };
 
 /** What has to be looked at before money is spent, the worst first. */
-export function warnings({ fit, purchases, spacing, troubles, setting }: Given): readonly string[] {
+export function warnings({
+  fit,
+  holds,
+  purchases,
+  spacing,
+  troubles,
+  setting,
+}: Given): readonly string[] {
   const noFit = fit.filter(check => check.verdict !== 'fits');
   const worstFirst = [...noFit].sort(
     (a, b) => Number(b.verdict === 'does not fit') - Number(a.verdict === 'does not fit'),
   );
   return [
     ...worstFirst.map(check => `${check.say}, ${check.verdict}: ${check.advice}`),
+    ...holds.filter(fails).map(({ say, verdict, better }) => `${say}: ${verdict}. ${better}`),
     ...purchases.flatMap(purchase =>
       purchase.missing.map(words => `${purchase.section}: ${words}.`),
     ),
@@ -44,6 +54,10 @@ function metalWords({ metal, species }: Setting): readonly string[] {
   if (!known) return [];
   const warning = metalWarning(known.id, species, { coast: false, finish: 'clear' });
   return warning === undefined ? [] : [warning];
+}
+
+function fails({ verdict }: HoldRow): boolean {
+  return verdict === 'does not hold by this sum';
 }
 
 /** A gap that goes wrong in some month; told shortly, the sum stands on the page of spacings. */

@@ -19,6 +19,7 @@ export type Recipe = {
   /** The whole piece: an assembly that takes nothing. */
   readonly whole: Assembly;
   readonly fit: readonly FitRule[];
+  readonly holds: readonly HoldRule[];
   readonly steps: readonly StepRule[];
 };
 
@@ -227,6 +228,24 @@ export type FitRule = {
   /** What to do when it does not hold. */
   readonly otherwise: Template;
   readonly source: string;
+  readonly at: Place;
+};
+
+/**
+ * What has to carry what. `seat`: beams that people sit over; `slats`: what they sit on; `shelf`: planks
+ * under pots; `screws`: a joint that a load hangs on; `stand`: what stands on feet of its own.
+ */
+export type HoldRule = {
+  readonly id: string;
+  readonly role: 'seat' | 'slats' | 'shelf' | 'screws' | 'stand';
+  readonly say: string;
+  /** The boards that carry, or for `stand` the parts that stand together. */
+  readonly parts: readonly Selector[];
+  /** What they lie on; for `stand`, the boards that people sit on. */
+  readonly on: readonly Selector[];
+  /** For `screws`: the joint. */
+  readonly joint?: string;
+  readonly carries?: 'people' | 'pots' | 'push';
   readonly at: Place;
 };
 

@@ -29,7 +29,7 @@ export function piecesByHand(sizes: Sizes): ReadonlyMap<string, number> {
   const { seat, depth, planterWidth, planterHeight } = sizes;
   const slatThick = sizes.slat === 'thick' ? 1.5 : 1;
   const slatBoard = sizes.slat === 'thick' ? '2x4' : '5/4x4';
-  const railBoard = seat > 60 ? '2x6' : '2x4';
+  const railBoard = seat > 52 ? '2x6' : '2x4';
   const railTop = sizes.seatHeight - slatThick;
   const panels = [
     { width: depth, height: railTop - T, count: 2 },
@@ -53,7 +53,7 @@ export function piecesByHand(sizes: Sizes): ReadonlyMap<string, number> {
   add(railBoard, seat, 2);
   if (third) {
     add(railBoard, seat - 2 * T, 1);
-    add('2x4', railTop - (seat > 60 ? 5.5 : 3.5) - T, 2);
+    add('2x4', railTop - (seat > 52 ? 5.5 : 3.5) - T, 2);
   }
   if (seat > 48) add('2x4', seat - 2 * T, 1);
   add(slatBoard, depth, evenCount(seat, W, sizes.slatGap, 1 / 8, 5 / 8)?.n ?? 0);

@@ -35,6 +35,7 @@ const NO_RECIPE: Recipe = {
     at: { line: 1, column: 1 },
   },
   fit: [],
+  holds: [],
   steps: [],
 };
 

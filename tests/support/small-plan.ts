@@ -285,6 +285,8 @@ export function smallPlan(): Plan {
       dry: told(1440, 'min', 'by the label'),
       notes: [],
     },
+    holds: [],
+    holdsNot: [],
     fit: [
       {
         id: 'room',

@@ -83,12 +83,45 @@ export function fitPage(plan: Plan): Page {
         },
       },
       { kind: 'list', items: plan.fit.flatMap(fitWords) },
+      ...holdBlocks(plan),
       {
         kind: 'words',
         text: 'Checked: sizes and weight against the figures you gave. Not checked: what the floor, deck or roof below can carry. Ask its owner, the local code or a licensed engineer.',
       },
     ],
   };
+}
+
+function holdBlocks(plan: Plan): readonly Block[] {
+  if (plan.holds.length === 0) return [];
+  const rows = plan.holds.map(row => [
+    row.say,
+    formatFigure(row.value, plan.display),
+    row.limit,
+    row.verdict,
+  ]);
+  return [
+    { kind: 'heading', text: 'Will it hold? Each by the sum that is told, and by no other' },
+    {
+      kind: 'table',
+      table: {
+        id: 'holds',
+        columns: [
+          { title: 'What', grow: true },
+          { title: 'Is', align: 'right' },
+          { title: 'Limit', grow: true },
+          { title: 'Verdict', grow: true },
+        ],
+        rows,
+      },
+    },
+    {
+      kind: 'list',
+      items: plan.holds.filter(row => row.better !== '').map(row => `${row.say}: ${row.better}`),
+    },
+    { kind: 'heading', text: 'Not checked' },
+    { kind: 'list', items: plan.holdsNot },
+  ];
 }
 
 function fitWords(check: FitCheck): readonly string[] {

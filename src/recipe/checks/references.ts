@@ -23,7 +23,7 @@ export function checkReferences(recipe: Recipe, made: Instances): readonly Probl
     ...assembly.places.flatMap(use => useReferences(recipe, use)),
     ...selectorReferences(recipe, assembly),
   ]);
-  return [...inside, ...stepReferences(recipe, made)];
+  return [...inside, ...holdReferences(recipe, made), ...stepReferences(recipe, made)];
 }
 
 /** The problem that nothing of this name exists, or nothing when it does. */
@@ -113,6 +113,16 @@ function pathsIn(recipe: Recipe, assembly: Assembly, around: readonly string[]):
 
 function selectorReference({ path, at }: Selector, paths: readonly string[]): readonly Problem[] {
   return reference('part', path, paths, at);
+}
+
+function holdReferences({ holds }: Recipe, made: Instances): readonly Problem[] {
+  const joints = made.joints.map(joint => joint.name);
+  return holds.flatMap(({ parts, on, joint, at }) => [
+    ...[...parts, ...on].flatMap(selector => selectorReference(selector, made.paths)),
+    ...(joint === undefined || made.joints.some(known => means(joint, known))
+      ? []
+      : reference('joint', joint, joints, at)),
+  ]);
 }
 
 function stepReferences({ steps }: Recipe, made: Instances): readonly Problem[] {

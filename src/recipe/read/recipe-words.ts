@@ -1,12 +1,21 @@
-import type { Assembly, BoardRule, FitRule, Recipe } from '../recipe.js';
+import type { Assembly, BoardRule, FitRule, HoldRule, Recipe } from '../recipe.js';
 import { each, joints, layouts, notches, parts, sizes, stacks } from './assembly-words.js';
 import type { Entry, MapEntry } from './entry.js';
 import { named } from './ids.js';
 import type { Log } from './log.js';
 import { places, takes } from './place-words.js';
 import { questionGroups } from './question-words.js';
-import { asMap, grouped, needed, optional, present, type Reader } from './reader.js';
-import { flagOf, formulaOf, idOf, templateOf, textOf } from './scalars.js';
+import { asMap, grouped, listed, needed, optional, present, type Reader } from './reader.js';
+import {
+  flagOf,
+  formulaOf,
+  idOf,
+  oneOf,
+  pathOf,
+  selectorOf,
+  templateOf,
+  textOf,
+} from './scalars.js';
 import { steps } from './step-words.js';
 
 const FORMAT = '1';
@@ -75,6 +84,28 @@ const fit: Reader<readonly FitRule[]> = each(
   ({ id, at, value: { must, ...rest } }) => ({ ...present(rest), must: must ?? false, id, at }),
 );
 
+const holds: Reader<readonly HoldRule[]> = each(
+  named({
+    what: 'holds',
+    read: grouped('a hold', {
+      role: needed(oneOf(['seat', 'slats', 'shelf', 'screws', 'stand'])),
+      say: needed(textOf),
+      parts: optional(listed(selectorOf, MOST_FITS)),
+      on: optional(listed(selectorOf, MOST_FITS)),
+      joint: optional(pathOf),
+      carries: optional(oneOf(['people', 'pots', 'push'])),
+    }),
+    most: MOST_FITS,
+  }),
+  ({ id, at, value: { parts, on, ...rest } }) => ({
+    ...present(rest),
+    parts: parts ?? [],
+    on: on ?? [],
+    id,
+    at,
+  }),
+);
+
 const recipeWords = grouped('a recipe', {
   recipe: needed(textOf),
   id: needed(idOf('hyphens')),
@@ -84,6 +115,7 @@ const recipeWords = grouped('a recipe', {
   boards: needed(boards),
   assemblies: optional(assemblies),
   fit: optional(fit),
+  holds: optional(holds),
   steps: needed(steps),
   ...INSIDE,
 });
@@ -105,6 +137,7 @@ export function recipeFrom(entry: Entry, log: Log): Recipe | undefined {
     assemblies: read.assemblies ?? [],
     whole: { ...filled(present(read)), id: 'whole', at: map.at },
     fit: read.fit ?? [],
+    holds: read.holds ?? [],
     steps: read.steps,
   };
 }
