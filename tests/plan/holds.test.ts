@@ -24,8 +24,12 @@ const TEXT = readFileSync(
 type Bench = { seat: number; depth: number; slat: 'thick' | 'thin' };
 
 /** The bench with planter ends at a seat length and depth in inches. */
-function bench({ seat, depth, slat }: Bench, display: Display = SIXTEENTHS): Model {
-  const read = readRecipe(TEXT);
+function bench(
+  { seat, depth, slat }: Bench,
+  display: Display = SIXTEENTHS,
+  text: string = TEXT,
+): Model {
+  const read = readRecipe(text);
   if (!read.ok) throw new Error('the bench has problems');
   const length = (value: number) => ({ kind: 'length', value: inches(value) }) as const;
   const answers = {
@@ -211,10 +215,11 @@ describe('the bench is judged as a woodworker would', () => {
 describe('what the sums find out about the bench', () => {
   // By hand: redwood 2x4, 250 x 57.6 / 4 / 3.0625 = 1175 psi of 1087.5 at 60 in.
   test('2x4 rails do not hold one heavy person at 60 in, 2x6 would', () => {
-    const person = row(
-      holdRows(bench({ seat: 60, depth: 18, slat: 'thick' }), inputs()),
-      'seat_rail/person',
-    );
+    const sizes = { seat: 60, depth: 18, slat: 'thick' } as const;
+    const slender = TEXT.replaceAll('seat > 52 in', 'seat > 60 in');
+    const person = row(holdRows(bench(sizes, SIXTEENTHS, slender), inputs()), 'seat_rail/person');
+    const asDrawn = row(holdRows(bench(sizes), inputs()), 'seat_rail/person');
+    expect(asDrawn.verdict).toBe('holds by this sum');
     expect(person.verdict).toBe('does not hold by this sum');
     expect(person.value.because).toContain('108% of its bending strength');
     expect(person.better).toContain('use a 2x6');
