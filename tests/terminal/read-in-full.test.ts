@@ -92,4 +92,19 @@ describe('nothing is left out of sight', () => {
     },
     60_000,
   );
+
+  test('the answer that enter would take is seen at every question of a small window', async () => {
+    terminal = openTerminal({ home, columns: 60, rows: 20, env: clock.env });
+    await terminal.waitFor('Start a piece');
+    terminal.press('1');
+    const place = (text: string) => /question (\d+) of \d+/.exec(text)?.[1];
+    let screen = await screenWhere(terminal, ({ text }) => place(text) === '1', 'a question');
+    while (place(screen.text) !== undefined) {
+      expect(screen.text).toMatch(/^> \S/m);
+      const before = place(screen.text);
+      terminal.press(KEY.enter);
+      screen = await screenWhere(terminal, ({ text }) => place(text) !== before, 'the next');
+    }
+    expect(screen.text).toContain('> All right so');
+  });
 });

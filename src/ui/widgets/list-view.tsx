@@ -2,7 +2,7 @@ import { Box, Text } from 'ink';
 import { toAscii } from '../../text/safe-text.js';
 import { cut } from '../../text/wrap.js';
 import { marks, useLook } from '../theme.js';
-import { type ListState, listPosition } from './list.js';
+import { type ListState, listAt, listPosition } from './list.js';
 
 type ListViewProps = {
   readonly rows: readonly string[];
@@ -17,9 +17,11 @@ export function ListView({ rows, state, width, height }: ListViewProps) {
   const { pointer } = marks(ascii);
   const room = { count: rows.length, height };
   const position = listPosition(state, room);
+  // Whoever made the list may not have known the window; the marked row is always seen.
+  const { top } = listAt(state.row, state, room);
   const window = rows
     .map((text, number) => ({ text, number, marked: number === state.row }))
-    .slice(state.top, state.top + height);
+    .slice(top, top + height);
   return (
     <Box flexDirection="column" width={width} flexShrink={0}>
       {window.map(({ text, number, marked }) => (

@@ -1,5 +1,6 @@
 import type { Step } from '../../../plan/plan.js';
 import type { Build, Context, KeyHint } from '../../screen.js';
+import { briefingRoom, isReadToEnd } from './briefing-rows.js';
 import { type Move, nextMove } from './next-move.js';
 import { type StepState, shownStep } from './state.js';
 
@@ -12,7 +13,7 @@ export function hints(state: StepState, at: Context): readonly KeyHint[] {
   const step = shownStep(state, build);
   switch (state.pane.kind) {
     case 'work':
-      return step === undefined ? FINISHED : workHints(step, build, at);
+      return step === undefined ? FINISHED : workHints(step, build, { at, top: topOf(state) });
     case 'why':
     case 'cautions':
       return [
@@ -73,16 +74,24 @@ export function numberKeys(count: number): string {
   return count < 2 ? '1' : `1-${Math.min(9, count)}`;
 }
 
+type Seen = { readonly at: Context; readonly top: number };
+
+function topOf({ pane }: StepState): number {
+  return pane.kind === 'work' ? (pane.top ?? 0) : 0;
+}
+
 /** On the big key first, and only what does something at this step. */
-function workHints(step: Step, build: Build, at: Context): readonly KeyHint[] {
+function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHint[] {
   const move = nextMove(step, build, at.nowMs);
+  const unread =
+    move.kind === 'brief' && !isReadToEnd(top, briefingRoom(move, { step, build, at }));
   const open = move.kind !== 'go-on' && move.kind !== 'brief';
   const counted: readonly KeyHint[] = open && step.tally ? [{ key: '+ -', does: 'count' }] : [];
   const ticked: readonly KeyHint[] =
     open && step.look.length > 0 ? [{ key: numberKeys(step.look.length), does: 'tick' }] : [];
   const timer = step.timers.length > 0 ? 'timer' : 'timers';
   return [
-    { key: 'space', does: BIG_KEY[move.kind] },
+    { key: 'space', does: unread ? 'read on' : BIG_KEY[move.kind] },
     { key: 'u', does: 'undo' },
     { key: '?', does: 'keys' },
     ...counted,
