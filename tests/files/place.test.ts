@@ -5,7 +5,7 @@ import { dataPlace } from '../../src/files/place.js';
 const LINUX: Machine = {
   env: {},
   platform: 'linux',
-  home: '/home/ann',
+  home: '/home/lead',
   temp: '/tmp',
   workingFolder: '/work/bench',
 };
@@ -28,24 +28,24 @@ describe('where builds are kept', () => {
   const rows: readonly (readonly [string, string | undefined, Machine, string])[] = [
     ['asked for', '/mnt/stick', withEnv(LINUX, { NOTCHBOOK_HOME: '/nb' }), '/mnt/stick'],
     ['asked for, from here', 'data', LINUX, '/work/bench/data'],
-    ['asked for, from home', '~/wood', LINUX, '/home/ann/wood'],
-    ['asked for, home itself', '~', LINUX, '/home/ann'],
-    ['asked for, a name with a tilde', '~ann', LINUX, '/work/bench/~ann'],
+    ['asked for, from home', '~/wood', LINUX, '/home/lead/wood'],
+    ['asked for, home itself', '~', LINUX, '/home/lead'],
+    ['asked for, a name with a tilde', '~lead', LINUX, '/work/bench/~lead'],
     ['NOTCHBOOK_HOME', undefined, withEnv(LINUX, { NOTCHBOOK_HOME: '/nb' }), '/nb'],
     [
       'NOTCHBOOK_HOME empty',
       '',
       withEnv(LINUX, { NOTCHBOOK_HOME: ' ' }),
-      '/home/ann/.local/share/notchbook',
+      '/home/lead/.local/share/notchbook',
     ],
     ['XDG_DATA_HOME', undefined, withEnv(LINUX, { XDG_DATA_HOME: '/xdg' }), '/xdg/notchbook'],
     [
       'XDG_DATA_HOME relative',
       undefined,
       withEnv(LINUX, { XDG_DATA_HOME: 'xdg' }),
-      '/home/ann/.local/share/notchbook',
+      '/home/lead/.local/share/notchbook',
     ],
-    ['Linux', undefined, LINUX, '/home/ann/.local/share/notchbook'],
+    ['Linux', undefined, LINUX, '/home/lead/.local/share/notchbook'],
     ['macOS', undefined, MAC, '/Users/ann/Library/Application Support/notchbook'],
     ['Windows', undefined, WINDOWS, 'C:\\Users\\ann\\AppData\\Roaming\\notchbook'],
     [
