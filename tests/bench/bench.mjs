@@ -1,15 +1,34 @@
 // Measures what the project promises about speed, as ratios within one run where machines differ.
 // npm run bench                     everything but the instance folders
-// npm run bench -- --only plan      one part: plan, first-frame, keys, idle
+// npm run bench -- --only plan      one part: plan, cutting, first-frame, keys, idle
+// npm run bench -- --instances DIR  published purchase problems, one text file a class; with --most N of each file,
+//                                   --effort 10 (1 is the work of about a second), --only NAME,NAME files
 import { parseArgs } from 'node:util';
 import { printed } from './report.mjs';
 
 const { values } = parseArgs({
-  options: { only: { type: 'string' }, instances: { type: 'string' }, rounds: { type: 'string' } },
+  options: {
+    only: { type: 'string' },
+    instances: { type: 'string' },
+    rounds: { type: 'string' },
+    effort: { type: 'string' },
+    most: { type: 'string' },
+  },
 });
+
+if (values.instances) {
+  const { measureFolder } = await import('./cutting-instances.mjs');
+  const wrong = await measureFolder(values.instances, {
+    effort: Number(values.effort ?? 1),
+    most: Number(values.most ?? Infinity),
+    only: values.only,
+  });
+  process.exit(wrong > 0 ? 1 : 0);
+}
 
 const PARTS = {
   plan: () => import('./plan-speed.mjs'),
+  cutting: () => import('./cutting-speed.mjs'),
   'first-frame': () => import('./first-frame.mjs'),
   keys: () => import('./key-speed.mjs'),
   idle: () => import('./idle-cost.mjs'),

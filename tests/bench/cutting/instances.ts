@@ -1,20 +1,34 @@
-// Measures the search on published instances: node tests/bench/cutting/run.mjs instances.ts FILE [EFFORT] [MOST]
-// One instance a line, tab between: name, stock (`L` or `L@price*available`, comma between), best known total price,
-// how it is known, items (`length` or `lengthxcount`). Lines with # are comments. Prints proven counts and times.
-import { readFileSync } from 'node:fs';
 import { checkPlan } from '../../../src/solve/cutting/check-plan.js';
 import { planCutting } from '../../../src/solve/cutting/plan-cutting.js';
-import type { CuttingProblem, Piece, Stock } from '../../../src/solve/cutting/problem.js';
-import { summary } from './summary.js';
-
-const [, , file = '', effort = '1', most = '1000000'] = process.argv;
+import type {
+  CuttingPlan,
+  CuttingProblem,
+  Piece,
+  Stock,
+} from '../../../src/solve/cutting/problem.js';
 
 /** A bar without a price costs this much, so that the bound still has fractions of a bar to work with. */
 const barPrice = 1000;
 
-type Instance = { name: string; problem: CuttingProblem; best: [number, number] | undefined };
+/** A published problem; `best` is the known least cost, or the two numbers it lies between. */
+export type Instance = {
+  readonly name: string;
+  readonly problem: CuttingProblem;
+  readonly best: readonly [number, number] | undefined;
+};
 
-function read(line: string): Instance {
+/**
+ * One instance a line, tab between: name, stock (`L` or `L@price*available`, comma between), best known total price
+ * (`48`, `48..49` or `?`), how it is known, items (`length` or `lengthxcount`). Lines with # are comments.
+ */
+export function readInstances(text: string): Instance[] {
+  return text
+    .split('\n')
+    .filter(line => line !== '' && !line.startsWith('#'))
+    .map(readInstance);
+}
+
+function readInstance(line: string): Instance {
   const [name = '', stockText = '', bestText = '', , items = ''] = line.split('\t');
   const plain = !stockText.includes('@');
   const stock = stockText.split(',').map((text, place): Stock => {
@@ -33,35 +47,22 @@ function read(line: string): Instance {
     return { id: `piece ${place + 1}`, length: length ?? 0, count };
   });
   const [low, high = low] = bestText.split('..').map(cost => Number(cost) * (plain ? barPrice : 1));
-  const best =
-    bestText === '?' || low === undefined ? undefined : ([low, high ?? low] as [number, number]);
+  const best = bestText === '?' || low === undefined ? undefined : ([low, high ?? low] as const);
   return { name, problem: { pieces, stock, kerf: 0 }, best };
 }
 
-const lines = readFileSync(file, 'utf8')
-  .split('\n')
-  .filter(line => line !== '' && !line.startsWith('#'));
-const runs = lines.slice(0, Number(most)).map(line => {
-  const { name, problem, best } = read(line);
-  const start = performance.now();
-  const plan = planCutting(problem, { effort: Number(effort) });
-  const ms = performance.now() - start;
+export type Run = { readonly ms: number; readonly plan: CuttingPlan; readonly faults: string[] };
+
+/** Solves one instance, adds the plan up again, and holds it against what is known. */
+export function solveInstance({ problem, best }: Instance, effort: number): Run {
+  const from = performance.now();
+  const plan = planCutting(problem, { effort });
+  const ms = performance.now() - from;
   const faults = checkPlan(problem, plan);
   if (best !== undefined && plan.missing.length === 0) {
-    if (plan.lowerBound > best[1])
-      faults.push(`bound ${plan.lowerBound} above the known ${best[1]}`);
-    if (plan.cost < best[0]) faults.push(`cost ${plan.cost} below the known ${best[0]}`);
+    const [low, high] = best;
+    if (plan.lowerBound > high) faults.push(`bound ${plan.lowerBound} above the known ${high}`);
+    if (plan.cost < low) faults.push(`cost ${plan.cost} below the known ${low}`);
   }
-  if (faults.length > 0) console.log(name, faults.slice(0, 3));
-  if (process.env.ALL)
-    console.log(
-      name,
-      plan.cost,
-      plan.lowerBound,
-      JSON.stringify(plan.proof),
-      ms.toFixed(0),
-      plan.work,
-    );
-  return { ms, plan };
-});
-console.log(file.split('/').at(-1), summary(runs));
+  return { ms, plan, faults };
+}
