@@ -13,10 +13,11 @@ export const PLACE_CAUTIONS = {
     source: seen('cfr-570-55', 'under 18, power-driven woodworking machines'),
   },
   'deck-load': {
-    title: 'Weight on a deck or balcony',
+    title: 'Weight on a deck, balcony or roof',
     lines: [
       'Decks are usually built for 40 lb on a square foot, people included; older ones may carry less.',
-      'Wet planters belong near the house wall or over a beam and posts, not at the outer edge, each across two joists or more.',
+      'Wet planters belong near a bearing wall or over a beam and posts, not at an outer edge, each across two joists or more.',
+      'On a roof nothing may pierce or press into its skin: ask which pads the roofer allows under feet.',
       'This is a sum, not an inspection: for an old, high or unknown deck ask a licensed engineer or the building department.',
     ],
     source: seen('deck-loads', '40 lb/ft2 live load'),

@@ -3,7 +3,7 @@ import { sameLength } from '../measure/tolerance.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { plural } from '../text/plural.js';
-import type { CutRow, Step } from './plan.js';
+import type { CutRow, Purchase, Step } from './plan.js';
 import { selectParts } from './select.js';
 import { cutMinutes } from './step-minutes.js';
 import type { Worked } from './steps.js';
@@ -31,13 +31,13 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
         ...bare,
         id: `${rule.id}/${row.section}@${row.length.value.toFixed(2)}`,
         title: `${bare.title} ${bright.length} at ${length}: ${namesOf(setting)}`,
-        big: { text: length, caption: `stop, ${row.section}` },
+        big: { text: length, caption: `set the stop at this for ${row.section}` },
         settings: [
           { name: 'Stop', text: length },
           { name: 'Board', text: row.section },
           ...setting.rows.map(it => ({
             name: `Mark ${it.row.mark}`,
-            text: `${it.pieces.length} x ${it.row.name.toLowerCase()}`,
+            text: `${it.pieces.length} x ${it.row.name.toLowerCase()}${fromBoards(it.row, worked.purchases)}`,
           })),
         ],
         tally: { of: 'piece', count: bright.length },
@@ -46,6 +46,16 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
       },
     ];
   });
+}
+
+/** Which boards of the purchase a mark is cut from: another board would upset the plan of the others. */
+function fromBoards({ mark, section }: CutRow, purchases: readonly Purchase[]): string {
+  const boards = purchases.find(it => it.section === section)?.boards ?? [];
+  const counts = boards.flatMap(board => {
+    const count = board.cuts.filter(cut => cut.mark === mark).length;
+    return count === 0 ? [] : [`${count} from no. ${board.number}`];
+  });
+  return counts.length === 0 || boards.length < 2 ? '' : `: ${counts.join(', ')}`;
 }
 
 function namesOf({ rows }: Setting): string {

@@ -48,10 +48,19 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
   const held = fasteners(model, setting);
   const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
   const scope = planScope(out.scope, held.rows, wet, display);
-  const worked = { model, scope, display, cutList: rows, notches, fasteners: held.rows, ...wet };
+  const bought = purchases(rows, setting);
+  const worked = {
+    model,
+    scope,
+    display,
+    cutList: rows,
+    notches,
+    fasteners: held.rows,
+    purchases: bought,
+    ...wet,
+  };
   const build = steps(recipe.steps, worked);
   const spacing = spacingRows(model, setting);
-  const bought = purchases(rows, setting);
   const carry = holdInputs(recipe, answers, setting);
   const holds = holdRows(model, carry);
   const fit = fitChecks(recipe.fit, scope, display);

@@ -6,7 +6,15 @@ import type { StepRule } from '../recipe/recipe.js';
 import { cutSteps } from './cut-steps.js';
 import { joinDetails } from './join-details.js';
 import { notchDetails } from './notch-details.js';
-import type { CutRow, FastenerRow, GluePlan, NotchRow, SealerPlan, Step } from './plan.js';
+import type {
+  CutRow,
+  FastenerRow,
+  GluePlan,
+  NotchRow,
+  Purchase,
+  SealerPlan,
+  Step,
+} from './plan.js';
 import { selectJoints, selectParts } from './select.js';
 import { stepMinutes } from './step-minutes.js';
 import { fillTemplate } from './step-text.js';
@@ -21,6 +29,7 @@ export type Worked = {
   readonly cutList: readonly CutRow[];
   readonly notches: readonly NotchRow[];
   readonly fasteners: readonly FastenerRow[];
+  readonly purchases: readonly Purchase[];
   readonly glue: GluePlan;
   readonly sealer: SealerPlan;
 };

@@ -127,7 +127,7 @@ const STANDARD: Readonly<Record<string, Standard>> = {
   people: {
     kind: 'choice',
     say: 'Who builds?',
-    why: 'A helper holds, hands and counts; the work is shared out for one or for two.',
+    why: 'The lead knows the tools, decides and uses the saws; a helper holds, hands, counts and learns.',
     usual: word('helper'),
     options: [
       { id: 'alone', say: 'One person', why: 'long boards get a stand or a clamp to hold them' },

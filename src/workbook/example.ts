@@ -21,6 +21,10 @@ export function exampleEvents(plan: Plan, nowMs: number): readonly Event[] {
   const resumedAtMs = nowMs - lengthMs(half) - 5 * MINUTE_MS;
   const events: readonly Event[] = [
     { kind: 'build-started', atMs: startedAtMs },
+    ...briefedFor(
+      [...yesterday, ...half, ...today.slice(half.length, half.length + 1)],
+      startedAtMs,
+    ),
     ...doneFrom(yesterday, startedAtMs),
     ...closing(yesterday, startedAtMs + lengthMs(yesterday)),
     { kind: 'resumed', atMs: resumedAtMs },
@@ -47,6 +51,12 @@ function doneFrom(steps: readonly Step[], fromMs: number): readonly Event[] {
     if (step.tally === undefined) return [done];
     return [{ kind: 'piece-done', atMs, step: step.id, count: step.tally.count }, done];
   });
+}
+
+/** Every caution of these steps was read aloud before the first of them. */
+function briefedFor(steps: readonly Step[], atMs: number): readonly Event[] {
+  const cautions = [...new Set(steps.flatMap(step => step.care))];
+  return cautions.map(caution => ({ kind: 'briefed', atMs, caution }));
 }
 
 function closing(steps: readonly Step[], atMs: number): readonly Event[] {
