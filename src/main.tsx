@@ -7,15 +7,14 @@ import { buildsIn } from './files/list-builds.js';
 import { thisMachine } from './files/machine.js';
 import { dataPlace } from './files/place.js';
 import { builtInRecipes, readRecipeText } from './files/recipes.js';
+import { readTextFile } from './files/text-file.js';
 import { toAscii } from './text/safe-text.js';
 import { wantsAscii } from './ui/ascii-mode.js';
 
 /** Everything from here on is joined for one run: arguments, clock, disk, terminal. */
 async function main(): Promise<void> {
   const words = process.argv.slice(2);
-  if (words[0] === 'work') {
-    return say((await import('./commands/work/work.js')).workCommand(words.slice(1)));
-  }
+  if (words[0] === 'work') return say(await workedOut(words.slice(1)));
   const read = readArguments(words);
   if (!read.ok) return say(failed(read.problems, EXIT.usage));
   const given = read.value;
@@ -52,6 +51,14 @@ async function open(
     const what = error instanceof Error ? error.message : String(error);
     say(failed([`Notchbook stopped: ${what}`, `Your builds are in ${folder}.`], EXIT.problems));
   }
+}
+
+async function workedOut(words: readonly string[]): Promise<Outcome> {
+  const { workCommand } = await import('./commands/work/work.js');
+  return workCommand(words, {
+    textOf: readTextFile,
+    ascii: wantsAscii(process.env, process.platform),
+  });
 }
 
 function lookOf({ ascii, color }: Arguments) {

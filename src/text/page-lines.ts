@@ -1,3 +1,4 @@
+import { barLines } from './bar-lines.js';
 import type { Block, Fact, Page } from './page.js';
 import { tableLines } from './table.js';
 import { textWidth } from './width.js';
@@ -22,6 +23,7 @@ export function bodyLines(blocks: readonly Block[], columns: number): readonly s
 function isEmpty(block: Block): boolean {
   if (block.kind === 'list') return block.items.length === 0;
   if (block.kind === 'facts') return block.facts.length === 0;
+  if (block.kind === 'bars') return block.bars.length === 0;
   return block.kind === 'table' && block.table.rows.length === 0;
 }
 
@@ -37,6 +39,8 @@ function blockLines(block: Block, columns: number): readonly string[] {
       return factLines(block.facts, columns);
     case 'table':
       return tableLines(block.table.columns, block.table.rows, columns);
+    case 'bars':
+      return barLines(block.bars, columns);
   }
 }
 

@@ -1,5 +1,9 @@
+import { barLines } from './bar-lines.js';
 import type { Block, Page } from './page.js';
 import { markdownTable } from './table.js';
+
+/** Columns of a drawing of boards, which no reader of Markdown wraps. */
+const FENCED = 78;
 
 /** A page as Markdown: the title as a heading of the second level. */
 export function pageMarkdown(page: Page): string {
@@ -20,5 +24,9 @@ function blockMarkdown(block: Block): string {
       return block.facts.map(fact => `- **${fact.name}:** ${fact.text}`).join('\n');
     case 'table':
       return markdownTable(block.table.columns, block.table.rows);
+    case 'bars':
+      return block.bars.length === 0
+        ? ''
+        : ['```text', ...barLines(block.bars, FENCED), '```'].join('\n');
   }
 }

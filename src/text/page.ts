@@ -1,3 +1,4 @@
+import type { BoardBar } from './board-bar.js';
 import type { Column } from './table.js';
 
 /**
@@ -15,7 +16,8 @@ export type Block =
   | { readonly kind: 'words'; readonly text: string }
   | { readonly kind: 'list'; readonly items: readonly string[] }
   | { readonly kind: 'facts'; readonly facts: readonly Fact[] }
-  | { readonly kind: 'table'; readonly table: Table };
+  | { readonly kind: 'table'; readonly table: Table }
+  | { readonly kind: 'bars'; readonly bars: readonly BarRow[] };
 
 export type Fact = {
   readonly name: string;
@@ -23,6 +25,9 @@ export type Fact = {
   /** Where the figure is from: shown on demand. */
   readonly because?: string;
 };
+
+/** A board to scale under the words that belong to it; all boards of a block share one scale. */
+export type BarRow = { readonly name: string; readonly text: string; readonly bar: BoardBar };
 
 export type Table = {
   /** Name for a file or a caption. */

@@ -7,25 +7,30 @@ import { nearestWord } from '../../measure/suggest.js';
 import { formatTemperature, parseTemperature } from '../../measure/temperature.js';
 import { atMost } from '../../measure/tolerance.js';
 import { formatWeight, parseWeight } from '../../measure/weight.js';
-import type { Given, WorkOption, WorkRule } from './rule.js';
+import type { Given, ReadText, WorkOption, WorkRule } from './rule.js';
 
 export type ReadOptions =
-  | { readonly ok: true; readonly given: Given; readonly json: boolean }
+  | { readonly ok: true; readonly given: Given; readonly as: Form }
   | { readonly ok: false; readonly problems: readonly string[] };
 
-type Read = number | string | readonly string[];
+/** How the answer is written. */
+export type Form = 'text' | 'json' | 'csv';
+
+type Read = number | string | readonly string[] | boolean;
+type Raw = string | string[] | boolean | undefined;
 
 /** Reads the options of a rule. Everything that is missing, unknown or out of range is told at once. */
 export function readOptions(
   rule: WorkRule,
   words: readonly string[],
-  display: Display,
+  surroundings: { readonly display: Display; readonly textOf: ReadText },
 ): ReadOptions {
-  const known = [...rule.options.map(option => option.name), 'as', 'units'];
+  const { display } = surroundings;
+  const known = [...rule.options.map(option => option.name), 'as', 'units', 'ascii'];
   const unknown = words.filter(word => word.startsWith('--') && !known.includes(bare(word)));
   if (unknown.length > 0)
     return { ok: false, problems: unknown.map(word => unknownWords(word, known, rule)) };
-  let values: Readonly<Record<string, string | string[] | undefined>>;
+  let values: Readonly<Record<string, Raw>>;
   try {
     values = rawValues(rule, words);
   } catch (error) {
@@ -40,24 +45,41 @@ export function readOptions(
     if (read.ok) found.set(option.name, read.value);
     else problems.push(`--${option.name}: ${read.problem} ${read.hint}`.trim());
   }
-  const as = values.as ?? 'text';
-  if (as !== 'text' && as !== 'json') problems.push(`--as ${as}: it can be text or json.`);
-  if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, given: givenOf(found, display), json: as === 'json' };
+  const as = formNamed(values.as, rule);
+  if (as === undefined)
+    problems.push(`--as ${values.as}: it can be ${formsOf(rule).join(' or ')}.`);
+  if (problems.length > 0 || as === undefined) return { ok: false, problems };
+  return { ok: true, given: givenOf(found, surroundings), as };
+}
+
+function formsOf({ csv = false }: WorkRule): readonly Form[] {
+  return csv ? ['text', 'json', 'csv'] : ['text', 'json'];
+}
+
+function formNamed(name: Raw, rule: WorkRule): Form | undefined {
+  return formsOf(rule).find(form => form === (name ?? 'text'));
 }
 
 function rawValues(rule: WorkRule, words: readonly string[]) {
   const options = Object.fromEntries(
     rule.options.map(({ name, kind }) => [
       name,
-      { type: 'string' as const, multiple: kind === 'words' },
+      {
+        type: kind === 'flag' ? ('boolean' as const) : ('string' as const),
+        multiple: kind === 'words',
+      },
     ]),
   );
   return parseArgs({
     args: [...withNegatives(words)],
-    options: { ...options, as: { type: 'string' }, units: { type: 'string' } },
+    options: {
+      ...options,
+      as: { type: 'string' },
+      units: { type: 'string' },
+      ascii: { type: 'boolean' },
+    },
     strict: true,
-  }).values as Readonly<Record<string, string | string[] | undefined>>;
+  }).values as Readonly<Record<string, Raw>>;
 }
 
 /** `--temperature -5C` as `--temperature=-5C`, which would otherwise be taken for an option -5. */
@@ -72,13 +94,10 @@ function withNegatives(words: readonly string[]): readonly string[] {
 
 const NEGATIVE = /^-[\d.,]/;
 
-function readOption(
-  option: WorkOption,
-  raw: string | string[] | undefined,
-  display: Display,
-): Parsed<Read> | undefined {
+function readOption(option: WorkOption, raw: Raw, display: Display): Parsed<Read> | undefined {
+  if (option.kind === 'flag') return raw === true ? parsed(true) : undefined;
   if (Array.isArray(raw)) return parsed(raw);
-  const text = raw ?? option.usual;
+  const text = typeof raw === 'string' ? raw : option.usual;
   if (text === undefined) {
     return option.kind === 'words'
       ? undefined
@@ -90,7 +109,7 @@ function readOption(
 
 type Reader = (text: string, option: WorkOption, display: Display) => Parsed<Read>;
 
-const READERS: Readonly<Record<WorkOption['kind'], Reader>> = {
+const READERS: Readonly<Record<Exclude<WorkOption['kind'], 'flag'>, Reader>> = {
   length: (text, option, display) =>
     within(parseLength(text, display.system), option, value => formatLength(value, display)),
   weight: (text, option, display) =>
@@ -142,7 +161,10 @@ function oneOf(text: string, { name, choices, example }: WorkOption): Parsed<Rea
   return unreadable(`"${text}" is not known.`, `${help} For example --${name} ${example}.`);
 }
 
-function givenOf(found: ReadonlyMap<string, Read>, display: Display): Given {
+function givenOf(
+  found: ReadonlyMap<string, Read>,
+  surroundings: { readonly display: Display; readonly textOf: ReadText },
+): Given {
   const get = <Kind extends 'number' | 'string'>(name: string, kind: Kind) => {
     const value = found.get(name);
     if (typeof value !== kind)
@@ -157,7 +179,7 @@ function givenOf(found: ReadonlyMap<string, Read>, display: Display): Given {
       return Array.isArray(value) ? value : [];
     },
     has: name => found.has(name),
-    display,
+    ...surroundings,
   };
 }
 

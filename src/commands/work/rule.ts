@@ -1,4 +1,5 @@
 import type { Figure } from '../../measure/figure.js';
+import type { Parsed } from '../../measure/parsed.js';
 import type { Display } from '../../measure/quantities.js';
 
 /** What kind of thing an option holds; lengths, weights and temperatures are read as people write them. */
@@ -9,7 +10,9 @@ export type OptionKind =
   | 'count'
   | 'temperature'
   | 'word'
-  | 'words';
+  | 'words'
+  /** Given or not, without a value. */
+  | 'flag';
 
 export type WorkOption = {
   readonly name: string;
@@ -25,6 +28,9 @@ export type WorkOption = {
   readonly choices?: readonly string[];
 };
 
+/** Where the text of a named file comes from; the commands themselves touch no disk. */
+export type ReadText = (file: string) => Parsed<string>;
+
 /** Options as read: lengths in mm, weights in kg, temperatures in °C. */
 export type Given = {
   readonly number: (name: string) => number;
@@ -32,6 +38,8 @@ export type Given = {
   /** Every value of an option that may be given several times. */
   readonly words: (name: string) => readonly string[];
   readonly has: (name: string) => boolean;
+  /** The text of a file that an option names. */
+  readonly textOf: ReadText;
   readonly display: Display;
 };
 
@@ -48,6 +56,12 @@ export type WorkResult =
       readonly verdict?: string;
       /** Sentences under the figures: verdicts, cautions, what was not checked. */
       readonly notes: readonly string[];
+      /** Drawn between the figures and the notes. */
+      readonly lines?: readonly string[];
+      /** In place of figures, notes and more in the JSON form. */
+      readonly json?: Readonly<Record<string, unknown>>;
+      /** The same as a table, where the rule allows it. */
+      readonly csv?: string;
     }
   | { readonly ok: false; readonly problems: readonly string[] };
 
@@ -57,5 +71,7 @@ export type WorkRule = {
   readonly say: string;
   readonly example: string;
   readonly options: readonly WorkOption[];
+  /** Also answers `--as csv`. */
+  readonly csv?: boolean;
   readonly work: (given: Given) => WorkResult;
 };

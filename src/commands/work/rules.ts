@@ -1,3 +1,4 @@
+import { BOARDS_RULE } from './boards/boards.js';
 import { GAP_RULE } from './gap.js';
 import { HOLD_RULES } from './hold-rules.js';
 import { MOISTURE_RULE } from './moisture.js';
@@ -14,6 +15,7 @@ export const WORK_RULES: readonly WorkRule[] = [
   GAP_RULE,
   SLOT_RULE,
   SPACING_RULE,
+  BOARDS_RULE,
   ...SHOP_RULES,
   ...HOLD_RULES,
 ];

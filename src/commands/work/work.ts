@@ -1,23 +1,42 @@
 import { MILLIMETERS, SIXTEENTHS } from '../../measure/displays.js';
 import { formatFigure, sourceText } from '../../measure/figure-text.js';
+import { unreadable } from '../../measure/parsed.js';
 import { nearestWord } from '../../measure/suggest.js';
+import { toAscii } from '../../text/safe-text.js';
 import { EXIT, failed, fine, type Outcome } from '../outcome.js';
-import { readOptions } from './read-options.js';
-import type { Answered, WorkResult, WorkRule } from './rule.js';
+import { type Form, readOptions } from './read-options.js';
+import type { Answered, ReadText, WorkResult, WorkRule } from './rule.js';
 import { WORK_RULES } from './rules.js';
 
+/** What lies outside of the command: files, and a terminal that may have plain ASCII alone. */
+export type Surroundings = { readonly textOf: ReadText; readonly ascii: boolean };
+
+const NOTHING_OUTSIDE: Surroundings = {
+  textOf: () => unreadable('No files can be read here.', 'Give it on the command line.'),
+  ascii: false,
+};
+
 /** `notchbook work NAME …`: one number, while standing at the saw. */
-export function workCommand(words: readonly string[]): Outcome {
+export function workCommand(
+  words: readonly string[],
+  { textOf, ascii }: Surroundings = NOTHING_OUTSIDE,
+): Outcome {
   const [name, ...rest] = words;
   const rule = WORK_RULES.find(it => it.name === name);
   if (!rule) return failed(unknownRule(name), EXIT.usage);
   if (rest.includes('--help')) return fine(helpText(rule));
   const display = unitsOf(rest) === 'metric' ? MILLIMETERS : SIXTEENTHS;
-  const read = readOptions(rule, rest, display);
+  const read = readOptions(rule, rest, { display, textOf });
   if (!read.ok) return failed([...read.problems, `For example: ${rule.example}`], EXIT.usage);
   const result = rule.work(read.given);
   if (!result.ok) return failed([...result.problems, `For example: ${rule.example}`], EXIT.usage);
-  return fine(read.json ? jsonText(result) : plainText(result, display));
+  const text = written(result, read.as, display);
+  return fine(read.as === 'text' && (ascii || rest.includes('--ascii')) ? toAscii(text) : text);
+}
+
+function written(result: Good, as: Form, display: typeof SIXTEENTHS): string {
+  if (as === 'json') return jsonText(result);
+  return as === 'csv' ? (result.csv ?? '') : plainText(result, display);
 }
 
 function unitsOf(words: readonly string[]): string | undefined {
@@ -44,12 +63,15 @@ function helpText(rule: WorkRule): string {
 
 type Good = Extract<WorkResult, { ok: true }>;
 
-function plainText({ verdict, figures, notes }: Good, display: typeof SIXTEENTHS): string {
+function plainText(
+  { verdict, figures, lines: drawn = [], notes }: Good,
+  display: typeof SIXTEENTHS,
+): string {
   const lines = figures.flatMap(({ say, figure }) => [
     `${say.padEnd(22)} ${formatFigure(figure, display)}`,
     `${' '.repeat(22)} ${figure.because} [${sourceText(figure.source)}]`,
   ]);
-  return `${[...said(verdict), ...lines, ...notes].join('\n')}\n`;
+  return `${[...said(verdict), ...lines, ...drawn, ...notes].join('\n')}\n`;
 }
 
 function said(verdict: string | undefined): readonly string[] {
@@ -68,7 +90,8 @@ const SUFFIX: Readonly<Record<string, string>> = {
 };
 
 /** `gap_mm`, `change_mm` … for scripts; `figures` holds the same with because and source. */
-function jsonText({ verdict, figures, more, notes }: Good): string {
+function jsonText({ verdict, figures, more, notes, json }: Good): string {
+  if (json !== undefined) return `${JSON.stringify(json, null, 2)}\n`;
   const values = figures.map(({ name, figure }) => [
     `${name}${SUFFIX[figure.unit] ?? ''}`,
     figure.value,

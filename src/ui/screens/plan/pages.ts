@@ -107,6 +107,8 @@ function asciiBlock(block: Block): Block {
           text: toAscii(fact.text),
         })),
       };
+    case 'bars':
+      return { ...block, bars: block.bars.map(row => ({ ...row, text: toAscii(row.text) })) };
     case 'table':
       return {
         ...block,

@@ -1,0 +1,104 @@
+import { formatBoardLength, formatLengthExact } from '../../../measure/format-length.js';
+import { formatMoney } from '../../../measure/money.js';
+import type { Display } from '../../../measure/quantities.js';
+import type { CuttingPlan } from '../../../solve/cutting/problem.js';
+import {
+  type BoardProof,
+  type PriceProof,
+  priceProof,
+} from '../../../solve/cutting-proof/price-proof.js';
+import { wrap } from '../../../text/wrap.js';
+import type { BoardsProblem } from './boards-problem.js';
+
+const COLUMNS = 78;
+
+/** The sum that shows why nothing can cost less, written so that a person can do it again by hand. */
+export function proofLines(
+  asked: BoardsProblem,
+  plan: CuttingPlan,
+  display: Display,
+): readonly string[] {
+  const proof = priceProof(asked.problem, plan);
+  if (proof === undefined)
+    return wrap('There is no short sum for this one: the search alone decides.', COLUMNS);
+  const write = writer(proof, asked);
+  return [
+    '',
+    ...wrap(
+      `Why not ${asked.priced ? 'cheaper' : 'less'}. Count every piece at what it is worth${asked.priced ? '' : ', in mm of board'}:`,
+      COLUMNS,
+    ),
+    ...proof.worths.map(row => `  ${worthLine(row, { asked, display, write })}`),
+    ...wrap(
+      'No board holds pieces worth more than it costs. The most that each can hold:',
+      COLUMNS,
+    ),
+    ...proof.boards.flatMap(board => boardLine(board, { asked, display, write })),
+    ...closing(proof, plan, { asked, display, write }),
+  ];
+}
+
+type Ground = {
+  readonly asked: BoardsProblem;
+  readonly display: Display;
+  /** Parts of a cent as money, or as length where boards have no price. */
+  readonly write: (parts: number) => string;
+};
+
+/** Money with as many digits as the proof needs; without prices a cent stands for 1/100 mm. */
+function writer({ parts }: PriceProof, asked: BoardsProblem): Ground['write'] {
+  const digits = 2 + Math.round(Math.log10(parts));
+  return amount => {
+    const text = (amount / parts / 100).toFixed(digits);
+    return asked.priced ? text : `${text} mm`;
+  };
+}
+
+function worthLine(
+  { piece, count, worth }: PriceProof['worths'][number],
+  { asked, display, write }: Ground,
+): string {
+  const wanted = asked.pieces.get(piece);
+  const name = `${wanted?.name ?? piece} ${formatLengthExact(wanted?.length ?? 0, display)}`;
+  return `${count} x ${name} at ${write(worth)} = ${write(count * worth)}`;
+}
+
+function boardLine({ stock, filling, worth, rent }: BoardProof, ground: Ground): readonly string[] {
+  const { asked, display, write } = ground;
+  const means = asked.meaning.get(stock.id);
+  if (means === undefined) throw new Error(`no board ${stock.id}`);
+  const pieces = filling.map(
+    ({ piece, times }) => `${times} x ${asked.pieces.get(piece)?.name ?? piece}`,
+  );
+  const what = `${formatBoardLength(means.to - means.from, display)}${means.onHand ? ' on hand' : ''}`;
+  const holds = pieces.length === 0 ? 'nothing' : `${pieces.join(' + ')} = ${write(worth)}`;
+  const cost = formatPrice(stock.cost, asked);
+  const over = rent > 0 ? `; ${write(rent)} over, and there are only ${stock.available}` : '';
+  return wrap(`${what}: ${holds}, costs ${cost}${over}`, COLUMNS - 2).map(line => `  ${line}`);
+}
+
+function formatPrice(cents: number, { priced }: BoardsProblem): string {
+  return priced ? formatMoney(cents) : `${formatMoney(cents)} mm`;
+}
+
+function closing(
+  { worths, boards, bound, parts }: PriceProof,
+  plan: CuttingPlan,
+  { asked, write }: Ground,
+): readonly string[] {
+  const sum = worths.reduce((total, { count, worth }) => total + count * worth, 0);
+  const rents = boards
+    .filter(({ rent }) => rent > 0)
+    .map(({ stock, rent }) => ` - ${stock.available} x ${write(rent)}`);
+  const least = Math.ceil(bound / parts);
+  const first = `So all pieces together cost at least ${write(sum)}${rents.join('')}${rents.length > 0 ? ` = ${write(bound)}` : ''}.`;
+  const cost = formatPrice(plan.cost, asked);
+  if (least >= plan.cost) return wrap(`${first} This plan costs ${cost}.`, COLUMNS);
+  const rest =
+    plan.proof.kind === 'none'
+      ? `Between that and ${cost} not everything was searched.`
+      : plan.proof.kind === 'search'
+        ? `Between that and ${cost} every combination was ruled out, ${plan.proof.cases} cases; that part cannot be done by hand.`
+        : `No choice of boards adds up to a sum from there to below ${cost}.`;
+  return wrap(`${first} ${rest}`, COLUMNS);
+}
