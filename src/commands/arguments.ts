@@ -29,6 +29,7 @@ export const COMMANDS = [
   'plan',
   'check',
   'show',
+  'sources',
   'help',
   'version',
 ] as const;

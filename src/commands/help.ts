@@ -7,12 +7,17 @@ export const HELP = `notchbook: a guided workbook for building small outdoor pie
   notchbook check FILE           check a recipe file; every problem with file:line:column
   notchbook show STAGE RECIPE    the data after a stage: recipe, answers, sizes, model,
                                  cut-list, steps, plan
+  notchbook work NAME            one number while standing at the saw; "work" alone lists
+                                 the names, "work NAME --help" tells what it wants
+  notchbook work mistake         what to do when something went wrong: "--what screw-snapped"
+  notchbook sources              every publication that a number is from, and which
+                                 numbers nobody has re-checked
 
 RECIPE is a name from "notchbook recipes" or a path to a recipe file.
 
 Options
   --set NAME=VALUE   answer a question, as often as needed: --set seat_length=6ft
-  --as FORM          text, json, csv or markdown (plan)
+  --as FORM          text, json, csv or markdown (plan, sources)
   --table NAME       cut, boards or hardware: which table csv holds (plan; usual: cut)
   --units SYSTEM     inch or metric; how lengths are read and shown (usual: inch)
   --grid LENGTH      finest mark on the tape: 1/16in, 1/32in, 1/64in, 1mm or 0.5mm

@@ -5,6 +5,7 @@ import type { Outcome } from './outcome.js';
 import { planCommand } from './plan.js';
 import { recipesCommand } from './recipes.js';
 import { showCommand } from './show.js';
+import { sourcesCommand } from './sources.js';
 
 /** The commands that print and end. Loaded only when one of them is asked for. */
 export function runCommand(given: Arguments, library: Library): Outcome {
@@ -17,6 +18,8 @@ export function runCommand(given: Arguments, library: Library): Outcome {
       return checkCommand(given, library);
     case 'show':
       return showCommand(given, library);
+    case 'sources':
+      return sourcesCommand(given);
     case 'workbook':
       // On a pipe there is no screen to open: the example plan is printed instead.
       return planCommand({ ...given, rest: ['planter-bench'] }, library);

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readArguments } from '../../src/commands/arguments.js';
+import { HELP } from '../../src/commands/help.js';
 
 function problemsOf(...words: string[]): readonly string[] {
   const read = readArguments(words);
@@ -28,6 +29,13 @@ describe('the command line', () => {
     [['plan', '--set'], 'notchbook --help'],
   ])('%j is refused, and says what would do', (words, expected) => {
     expect(problemsOf(...words).join(' ')).toContain(expected);
+  });
+
+  test('lists the sources of the numbers, and its help names them and the mistakes', () => {
+    const read = readArguments(['sources', '--as', 'json']);
+    expect(read.ok && read.value).toMatchObject({ command: 'sources', as: 'json' });
+    for (const word of ['notchbook sources', 'notchbook work mistake'])
+      expect(HELP).toContain(word);
   });
 
   test('tells everything that is wrong at once', () => {
