@@ -1,4 +1,7 @@
-import type { Minutes } from '../measure/quantities.js';
+import type { Minutes, Mm } from '../measure/quantities.js';
+
+/** What went wrong with a piece that has to be cut again. */
+export type SlipKind = 'short' | 'wrong-side' | 'split' | 'other';
 
 /** Everything that can happen to a build, in the past tense. The journal of them is what is saved. */
 export type Event =
@@ -37,5 +40,30 @@ export type Event =
   | { readonly kind: 'paused'; readonly atMs: number; readonly step: string; readonly note: string }
   | { readonly kind: 'resumed'; readonly atMs: number }
   | { readonly kind: 'briefed'; readonly atMs: number; readonly caution: string }
+  /** A cut piece is lost for its place; its step has one more to cut. */
+  | {
+      readonly kind: 'piece-spoiled';
+      readonly atMs: number;
+      /** The step that cut it, and the mark it had. */
+      readonly step: string;
+      readonly mark: string;
+      readonly what: SlipKind;
+      /** Length of sound wood left of it; 0 for none. */
+      readonly left: Mm;
+      /** Pieces of that step that are good after it. */
+      readonly good: number;
+      /** What the new one is cut from, in words for the bench. */
+      readonly then: string;
+      /** What has to be bought for it, in words; empty where nothing is. */
+      readonly buy: string;
+    }
+  /** Boards that came to the rack after the plan was made. */
+  | {
+      readonly kind: 'board-added';
+      readonly atMs: number;
+      readonly section: string;
+      readonly length: Mm;
+      readonly count: number;
+    }
   /** The last thing that can be taken back is taken back. */
   | { readonly kind: 'taken-back'; readonly atMs: number };

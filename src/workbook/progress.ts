@@ -12,6 +12,7 @@ type Draft = {
   readonly timers: Timer[];
   readonly notes: Progress['notes'][number][];
   readonly briefed: Set<string>;
+  readonly rackChanges: Progress['rackChanges'][number][];
   paused: Progress['paused'];
   lastStep: string | undefined;
   lastAtMs: number | undefined;
@@ -57,6 +58,7 @@ function blankDraft(): Draft {
     timers: [],
     notes: [],
     briefed: new Set(),
+    rackChanges: [],
     paused: undefined,
     lastStep: undefined,
     lastAtMs: undefined,
@@ -73,6 +75,7 @@ function draftOf(progress: Progress): Draft {
     timers: [...progress.timers],
     notes: [...progress.notes],
     briefed: new Set(progress.briefed),
+    rackChanges: [...progress.rackChanges],
   };
 }
 
@@ -125,9 +128,31 @@ function apply(draft: Draft, event: Event): void {
     case 'briefed':
       draft.briefed.add(event.caution);
       return;
+    case 'piece-spoiled':
+    case 'board-added':
+      applyToRack(draft, event);
+      return;
     default:
       unknownEvent(event);
   }
+}
+
+type RackEvent = Extract<Event, { readonly kind: 'piece-spoiled' | 'board-added' }>;
+
+/** A spoiled piece opens its step again, so that the new one is counted; how far all cutting was stays known. */
+function applyToRack(draft: Draft, event: RackEvent): void {
+  if (event.kind === 'piece-spoiled') {
+    draft.tallies.set(event.step, event.good);
+    draft.done.delete(event.step);
+  }
+  const soFar = { tallies: new Map(draft.tallies), done: new Set(draft.done) };
+  if (event.kind === 'board-added') {
+    const { section, length, count } = event;
+    draft.rackChanges.push({ kind: 'added', section, length, count, ...soFar });
+    return;
+  }
+  const { atMs, step, mark, what, left, then, buy } = event;
+  draft.rackChanges.push({ kind: 'spoiled', atMs, step, mark, what, left, then, buy, ...soFar });
 }
 
 type TimerEvent = Extract<Event, { readonly timer: string }>;

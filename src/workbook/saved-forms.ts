@@ -39,6 +39,24 @@ const event = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('paused'), atMs, step, note: z.string() }),
   z.strictObject({ kind: z.literal('resumed'), atMs }),
   z.strictObject({ kind: z.literal('briefed'), atMs, caution: z.string() }),
+  z.strictObject({
+    kind: z.literal('piece-spoiled'),
+    atMs,
+    step,
+    mark: z.string(),
+    what: z.enum(['short', 'wrong-side', 'split', 'other']),
+    left: length.check(z.nonnegative()),
+    good: z.int().check(z.nonnegative()),
+    then: z.string(),
+    buy: z.string(),
+  }),
+  z.strictObject({
+    kind: z.literal('board-added'),
+    atMs,
+    section: z.string(),
+    length: length.check(z.positive()),
+    count: z.int().check(z.positive()),
+  }),
   z.strictObject({ kind: z.literal('taken-back'), atMs }),
 ]);
 

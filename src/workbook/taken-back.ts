@@ -11,6 +11,8 @@ export function canBeTakenBack({ kind }: Event): boolean {
     case 'timer-stopped':
     case 'note-written':
     case 'briefed':
+    case 'piece-spoiled':
+    case 'board-added':
       return true;
     case 'build-started':
     case 'step-visited':

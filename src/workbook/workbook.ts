@@ -1,6 +1,7 @@
 import type { Display, Minutes } from '../measure/quantities.js';
+import type { AddedBoards, SpoiledPiece } from '../plan/work-so-far.js';
 import type { Answers } from '../recipe/values.js';
-import type { Event } from './events.js';
+import type { Event, SlipKind } from './events.js';
 
 /** One builder's copy of a recipe: what is saved. The rest of a build's state follows from it. */
 export type Workbook = {
@@ -29,6 +30,14 @@ export type Timer = {
   readonly silenced: boolean;
 };
 
+/** A piece that was lost, with what was said about it. */
+export type Spoiled = SpoiledPiece & {
+  readonly atMs: number;
+  readonly what: SlipKind;
+  readonly then: string;
+  readonly buy: string;
+};
+
 /** Where a build stands: the fold of its journal. */
 export type Progress = {
   readonly started: boolean;
@@ -45,6 +54,8 @@ export type Progress = {
     readonly text: string;
   }[];
   readonly briefed: ReadonlySet<string>;
+  /** What changed on the rack besides the cuts of the plan, in order. */
+  readonly rackChanges: readonly (Spoiled | AddedBoards)[];
   readonly paused:
     | { readonly atMs: number; readonly step: string; readonly note: string }
     | undefined;

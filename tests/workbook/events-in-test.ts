@@ -41,6 +41,24 @@ const FORMS: Forms = {
   paused: fc.record({ kind: fc.constant('paused'), atMs, step, note: text }),
   resumed: fc.record({ kind: fc.constant('resumed'), atMs }),
   briefed: fc.record({ kind: fc.constant('briefed'), atMs, caution: text }),
+  'piece-spoiled': fc.record({
+    kind: fc.constant('piece-spoiled'),
+    atMs,
+    step,
+    mark: fc.constantFrom('A', 'B', 'AA'),
+    what: fc.constantFrom('short', 'wrong-side', 'split', 'other'),
+    left: fc.double({ min: 0, max: 4000, noNaN: true }),
+    good: fc.nat({ max: 14 }),
+    then: text,
+    buy: text,
+  }),
+  'board-added': fc.record({
+    kind: fc.constant('board-added'),
+    atMs,
+    section: fc.constantFrom('2x4', '45x95'),
+    length: fc.double({ min: 1, max: 6000, noNaN: true }),
+    count: fc.integer({ min: 1, max: 9 }),
+  }),
   'taken-back': fc.record({ kind: fc.constant('taken-back'), atMs }),
 };
 

@@ -22,6 +22,10 @@ export function eventWords(event: Event, { steps, cautions }: Plan): string {
       return `the note "${event.text}"`;
     case 'briefed':
       return `the caution "${cautions.find(({ id }) => id === event.caution)?.title ?? ''}" was read`;
+    case 'piece-spoiled':
+      return `1 x ${event.mark} of ${of} was spoiled`;
+    case 'board-added':
+      return `${count(event.count, 'board')} of ${event.section} added to the rack`;
     case 'build-started':
     case 'step-visited':
     case 'paused':
