@@ -92,7 +92,10 @@ function cuttingTable(purchase: Purchase, plan: Plan) {
 }
 
 /** Runs of equal pieces together: `4 x C 18 in, 2 x E 11-1/2 in`. */
-export function cutWords(board: BoughtBoard, length: (value: number) => string): string {
+export function cutWords(
+  board: Pick<BoughtBoard, 'cuts'>,
+  length: (value: number) => string,
+): string {
   const runs: { mark: string; length: number; count: number }[] = [];
   for (const cut of board.cuts) {
     const last = runs.at(-1);

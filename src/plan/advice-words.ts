@@ -1,0 +1,119 @@
+import { formatBoardLength, formatLength } from '../measure/format-length.js';
+import { formatMoney } from '../measure/money.js';
+import type { Display } from '../measure/quantities.js';
+import { listWords } from '../text/list.js';
+import type { Advice, RackOutcome } from './advice.js';
+import { cutWords } from './pages/boards-page.js';
+import { boardName, type RackBoard } from './rack.js';
+import type { Needed } from './work-so-far.js';
+
+/** The answer in one line: lost or not, and whether anything has to be bought. */
+export function verdictWords(advice: Advice, display: Display): string {
+  const { piece, serves } = advice;
+  switch (advice.fits) {
+    case 'nothing-to-do':
+      return `Nothing is lost: what is left is still long enough for ${piece.mark}.`;
+    case 'offcut':
+      return 'An offcut is long enough for a new one: nothing to buy.';
+    case 'on-the-rack':
+      return 'The boards on the rack are enough for a new one: nothing to buy.';
+    case 'serves-elsewhere':
+      return `It serves elsewhere: cut it down to ${pieceWords(serves ?? piece, display)}. Nothing to buy.`;
+    case 'another-board':
+      return advice.missing.length > 0
+        ? `No board of your store is long enough: ask for ${advice.section} of ${formatLength(advice.longEnough, display)} or more.`
+        : `It takes another board: ${buyWords(advice, display)}.`;
+  }
+}
+
+/** `1 x 8 ft of 2x4, 7.48`; without a price where none is known, empty where nothing is to buy. */
+export function buyWords(outcome: RackOutcome, display: Display): string {
+  const { buy, section, cost, priced, missing, longEnough } = outcome;
+  const boards = buy.map(it => `${it.count} x ${formatBoardLength(it.length, display)}`);
+  const long = missing.length > 0 ? [`1 x ${formatLength(longEnough, display)} or more`] : [];
+  const all = [...boards, ...long];
+  if (all.length === 0) return '';
+  const price = priced && missing.length === 0 ? `, ${formatMoney(cost)}` : '';
+  return `${listWords(all)} of ${section}${price}`;
+}
+
+/** What to do now, one line a thing. */
+export function adviceLines(advice: Advice, display: Display): readonly string[] {
+  const { fits, piece, serves, section } = advice;
+  const length = formatLength(piece.length, display);
+  if (fits === 'nothing-to-do') {
+    return [`Set the stop at ${length} and take off what is too much. It counts as good.`];
+  }
+  const buy = buyWords(advice, display);
+  return [
+    ...(serves === undefined
+      ? []
+      : [`Mark the sound part ${serves.mark} now; cut it when that stop is set.`]),
+    ...boardLines(advice, display),
+    ...(buy === '' ? [] : [`Buy before next time: ${buy}. All other pieces can be cut meanwhile.`]),
+    ...remainsLines(advice, display),
+    assumption(section),
+  ];
+}
+
+/** Where the new piece comes from, for the bench: `the rest of board 3: 1 x B 18 in`. */
+export function newCutWords(advice: Advice, display: Display): string {
+  return boardLines(advice, display).join(' ');
+}
+
+/** Boards that are cut otherwise now; the sound part is told apart. */
+function boardLines({ changed }: RackOutcome, display: Display): readonly string[] {
+  const others = changed.filter(({ kind }) => kind !== 'remains');
+  const cutting = others.filter(({ cuts }) => cuts.length > 0);
+  const free = others.filter(({ cuts }) => cuts.length === 0);
+  return [
+    ...cutting.map(board => `${capital(boardWords(board, display))}.`),
+    ...(free.length > 0 ? [`Free now: ${listWords(free.map(boardName))}.`] : []),
+  ];
+}
+
+function boardWords(board: RackBoard, display: Display): string {
+  const length = (value: number) => formatLength(value, display);
+  const left = board.kind === 'started' ? ` (${length(board.length)} left)` : '';
+  return `${boardName(board)}${left}: cut ${cutWords(board, length)}`;
+}
+
+/** What the sound part is still good for. */
+function remainsLines({ left, becomes, serves }: Advice, display: Display): readonly string[] {
+  if (left <= 0 || serves !== undefined) return [];
+  const length = formatLength(left, display);
+  if (becomes.length === 0) {
+    return [
+      `The ${length} that is left fits nothing still to be cut: keep it for tests and spacers.`,
+    ];
+  }
+  const each = becomes.map(it => `${it.count} x ${pieceWords(it, display)}`);
+  return [`The ${length} that is left can still become ${listWords(each, 'or')}.`];
+}
+
+/** `B post, 18 in`. */
+export function pieceWords({ mark, name, length }: Needed, display: Display): string {
+  return `${mark} ${name.toLowerCase()}, ${formatLength(length, display)}`;
+}
+
+/** The answer where a board came to the rack. */
+export function addedVerdict(outcome: RackOutcome, display: Display): string {
+  const buy = buyWords(outcome, display);
+  if (buy !== '') return `Still to buy: ${buy}.`;
+  return outcome.changed.length > 0
+    ? 'Every piece has a board now: nothing to buy.'
+    : 'It stays a spare: every piece has a board already.';
+}
+
+/** What to do with it, one line a thing. */
+export function addedLines(outcome: RackOutcome, display: Display): readonly string[] {
+  return [...boardLines(outcome, display), assumption(outcome.section)];
+}
+
+function assumption(section: string): string {
+  return `This takes it that the ${section} boards were cut as the plan numbers them. If not, trust the tape.`;
+}
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}

@@ -1,0 +1,131 @@
+import type { Cents, Mm } from '../measure/quantities.js';
+import { atMost } from '../measure/tolerance.js';
+import type { RackBoard } from './rack.js';
+import { type Bench, type RackNow, rackNow } from './rack-now.js';
+import { isOffcut } from './rack-room.js';
+import {
+  type AddedBoards,
+  cutStepsOf,
+  type Needed,
+  type SpoiledPiece,
+  stillNeeded,
+} from './work-so-far.js';
+
+/** Where the new piece comes from. */
+export type Fits =
+  /** Nothing is lost: what is left is long enough. */
+  | 'nothing-to-do'
+  /** Out of what is left over anyway. */
+  | 'offcut'
+  /** Out of boards that lie there. */
+  | 'on-the-rack'
+  /** What is left becomes another piece that is still to be cut; nothing has to be bought. */
+  | 'serves-elsewhere'
+  | 'another-board';
+
+/** Boards of one length to buy. */
+export type ToBuy = { readonly length: Mm; readonly count: number };
+
+/** The boards of a section after a change, and what has to be bought for it. */
+export type RackOutcome = {
+  readonly section: string;
+  /** Boards that are cut otherwise than before, with all that is to be cut from them now. */
+  readonly changed: readonly RackBoard[];
+  readonly boards: readonly RackBoard[];
+  readonly buy: readonly ToBuy[];
+  /** Of what has to be bought; 0 where nothing is or no prices are known. */
+  readonly cost: Cents;
+  readonly priced: boolean;
+  /** Pieces for which nothing in the store is long enough. */
+  readonly missing: readonly Needed[];
+  /** What a board has to measure for the longest of those: the piece, squaring and blade. */
+  readonly longEnough: Mm;
+};
+
+export type Advice = RackOutcome & {
+  readonly fits: Fits;
+  readonly piece: Needed;
+  readonly left: Mm;
+  /** What is left becomes this. */
+  readonly serves: Needed | undefined;
+  /** What else still needed could be cut from what is left, each for itself. */
+  readonly becomes: readonly Needed[];
+};
+
+/**
+ * What to do about a spoiled piece; the work is that after it, with this piece as its last change.
+ * Undefined where no step of the plan cuts it.
+ * Field case F09: the fourth front of 21 in is lost, 17-1/2 in is sound, 11-1/8 in is the offcut: both are
+ * too short, and it takes another board.
+ */
+export function adviceOn(spoiled: SpoiledPiece, bench: Bench): Advice | undefined {
+  const row = bench.plan.cutList.find(({ mark }) => mark === spoiled.mark);
+  const step = cutStepsOf(bench.plan).find(it => it.step.id === spoiled.step);
+  if (row === undefined || step === undefined) return undefined;
+  const now = rackNow(step.section, bench);
+  if (now === undefined) return undefined;
+  const piece = { mark: row.mark, name: row.name, length: row.length.value, count: 1 };
+  const isLong = atMost(piece.length, spoiled.left);
+  const { left } = spoiled;
+  const becomes = left > 0 ? becomesOf(now, bench) : [];
+  return { ...outcomeOf(now), ...fitOf(now, piece, isLong), piece, left, becomes };
+}
+
+/** How the boards of a section are cut after one was added; undefined where the plan buys none of it. */
+export function adviceOnAdded({ section }: AddedBoards, bench: Bench): RackOutcome | undefined {
+  const now = rackNow(section, bench);
+  return now === undefined ? undefined : outcomeOf(now);
+}
+
+function fitOf({ last }: RackNow, piece: Needed, isLong: boolean): Pick<Advice, 'fits' | 'serves'> {
+  const serves = last?.serves;
+  if (isLong) return { fits: 'nothing-to-do', serves: undefined };
+  if (last === undefined) return { fits: 'on-the-rack', serves };
+  if (last.cost > 0 || last.missing.length > 0) return { fits: 'another-board', serves };
+  if (serves !== undefined) return { fits: 'serves-elsewhere', serves };
+  const givers = last.changed.filter(board => board.cuts.some(({ mark }) => mark === piece.mark));
+  const [only] = givers;
+  const fromOffcut =
+    givers.length === 1 && only !== undefined && isOffcut({ ...only, cuts: only.cuts.slice(1) });
+  return { fits: last.how === 'beside' && fromOffcut ? 'offcut' : 'on-the-rack', serves };
+}
+
+function outcomeOf({ rack, last }: RackNow): RackOutcome {
+  const missing = last?.missing ?? [];
+  const longest = Math.max(0, ...missing.map(({ length }) => length));
+  return {
+    section: rack.section,
+    changed: last?.changed ?? [],
+    boards: rack.boards,
+    buy: toBuy(rack.boards),
+    cost: rack.asked.priced ? (last?.cost ?? 0) : 0,
+    priced: rack.asked.priced,
+    missing,
+    longEnough: longest + rack.trim + rack.kerf,
+  };
+}
+
+function toBuy(boards: readonly RackBoard[]): readonly ToBuy[] {
+  const bought = boards.filter(({ kind }) => kind === 'to-buy');
+  const lengths = [...new Set(bought.map(({ length }) => length))].sort((a, b) => b - a);
+  return lengths.map(length => ({
+    length,
+    count: bought.filter(board => board.length === length).length,
+  }));
+}
+
+/** Pieces still to be cut that the sound part is long enough for, so many of each as it gives. */
+function becomesOf({ rack, last }: RackNow, { plan, work }: Bench): readonly Needed[] {
+  const remains = rack.boards.at(-1 - toBuyCount(rack.boards));
+  if (last === undefined || remains?.kind !== 'remains') return [];
+  return stillNeeded(plan, rack.section, work).flatMap(it => {
+    const gives = Math.floor((remains.length + rack.kerf) / (it.length + rack.kerf));
+    return gives < 1 || it.mark === last.serves?.mark
+      ? []
+      : [{ ...it, count: Math.min(gives, it.count) }];
+  });
+}
+
+function toBuyCount(boards: readonly RackBoard[]): number {
+  return boards.filter(({ kind }) => kind === 'to-buy').length;
+}

@@ -1,0 +1,55 @@
+import type { Mm } from '../measure/quantities.js';
+import { toUnits } from '../measure/round.js';
+import { isFresh, type Rack, type RackBoard, type RackCut } from './rack.js';
+import type { Needed } from './work-so-far.js';
+
+/**
+ * What a board has left for more pieces once its planned cuts are made, in whole units of 1/320 mm;
+ * rounded so that nothing fits on paper that does not fit on the saw.
+ */
+export function roomOn(board: RackBoard, { kerf, trim }: Rack): number {
+  const squared = isFresh(board) ? toUnits(trim + kerf, 'up') : 0;
+  const blade = toUnits(kerf, 'up');
+  const used = board.cuts.reduce((sum, cut) => sum + toUnits(cut.length, 'up') + blade, squared);
+  return Math.max(0, toUnits(board.length, 'down') - used);
+}
+
+/** The board with one more piece to cut, longest first. */
+export function withCut(board: RackBoard, cut: RackCut): RackBoard {
+  return { ...board, cuts: [...board.cuts, cut].sort((a, b) => b.length - a.length) };
+}
+
+/** The rack with every one of these pieces on a board, the other cuts as they were; nothing if one does not fit. */
+export function placedBeside(rack: Rack, pieces: readonly Needed[]): Rack | undefined {
+  const single = pieces
+    .flatMap(({ mark, length, count }) => Array.from({ length: count }, () => ({ mark, length })))
+    .sort((a, b) => b.length - a.length);
+  let now: Rack = rack;
+  for (const cut of single) {
+    const at = bestPlace(now, cut.length);
+    if (at === undefined) return undefined;
+    now = { ...now, boards: now.boards.map((it, i) => (i === at ? withCut(it, cut) : it)) };
+  }
+  return now;
+}
+
+/** Offcuts first, then what was begun, then planned boards, whole boards last; the tightest fit among them. */
+function bestPlace(rack: Rack, length: Mm): number | undefined {
+  const wanted = toUnits(length, 'up');
+  const fitting = rack.boards
+    .map((board, at) => ({ at, rank: rankOf(board), room: roomOn(board, rack) }))
+    .filter(({ room }) => room >= wanted)
+    .sort((a, b) => a.rank - b.rank || a.room - b.room || a.at - b.at);
+  return fitting[0]?.at;
+}
+
+function rankOf(board: RackBoard): number {
+  if (isOffcut(board)) return 0;
+  if (board.kind === 'started' || board.kind === 'remains') return 1;
+  return board.cuts.length > 0 ? 2 : 3;
+}
+
+/** Left over: begun, and nothing of the plan is to be cut from it. */
+export function isOffcut({ kind, cuts }: RackBoard): boolean {
+  return (kind === 'started' || kind === 'remains') && cuts.length === 0;
+}

@@ -1,0 +1,156 @@
+import { formatBoardLength } from '../measure/format-length.js';
+import type { Mm } from '../measure/quantities.js';
+import { sameLength } from '../measure/tolerance.js';
+import type { Plan, Purchase } from './plan.js';
+import { type SectionProblem, sectionProblem } from './purchase-problem.js';
+import type { Setting } from './setting.js';
+import type { Needed } from './work-so-far.js';
+
+/** A piece that is to be cut from a board. */
+export type RackCut = { readonly mark: string; readonly length: Mm };
+
+/** A board as it lies on the rack now. */
+export type RackBoard = {
+  /** `board 3`, `the rest of board 3`, `the sound part of the spoiled B`. */
+  readonly name: string;
+  /**
+   * `untouched`: as the plan has it. `started`: something was cut from it. `spare`: on hand, and the plan
+   * did not need it. `remains`: the sound part of a spoiled piece. `to-buy`: not there yet.
+   */
+  readonly kind: 'untouched' | 'started' | 'spare' | 'remains' | 'to-buy';
+  /** What is left of it. */
+  readonly length: Mm;
+  /** What is still to be cut from it, longest first. */
+  readonly cuts: readonly RackCut[];
+};
+
+/** The boards of one section, and what a cut takes off them. */
+export type Rack = {
+  readonly section: string;
+  readonly kerf: Mm;
+  readonly trim: Mm;
+  readonly boards: readonly RackBoard[];
+  /** What the store sells, as a cutting problem, with the boards that were on hand at first. */
+  readonly asked: SectionProblem;
+};
+
+/** The end of such a board has not been squared yet. */
+export function isFresh({ kind }: RackBoard): boolean {
+  return kind === 'untouched' || kind === 'spare' || kind === 'to-buy';
+}
+
+/**
+ * The rack before the first cut: the boards of the plan, bought or on hand, and what was on hand besides.
+ * Undefined for a section that the plan does not buy.
+ */
+export function plannedRack(plan: Plan, section: string, setting: Setting): Rack | undefined {
+  const purchase = plan.purchases.find(it => it.section === section);
+  if (purchase === undefined) return undefined;
+  const rows = plan.cutList.filter(row => row.section === section);
+  const asked = sectionProblem(rows, section, setting);
+  const planned = purchase.boards.map(
+    ({ number, length, cuts }): RackBoard => ({
+      name: `board ${number}`,
+      kind: 'untouched',
+      length,
+      cuts,
+    }),
+  );
+  const boards = [...planned, ...sparesOf(purchase, asked, setting)];
+  return { section, kerf: purchase.kerf, trim: purchase.trim, boards, asked };
+}
+
+/** Boards on hand that no piece of the plan is cut from. */
+function sparesOf(
+  { boards }: Purchase,
+  { problem, stock }: SectionProblem,
+  { display }: Setting,
+): readonly RackBoard[] {
+  return problem.stock.flatMap(({ id, available = 0 }) => {
+    const meaning = stock.get(id);
+    if (meaning === undefined || !meaning.onHand) return [];
+    const { length } = meaning;
+    const used = boards.filter(it => it.onHand && sameLength(it.length, length)).length;
+    const name = `a spare board of ${formatBoardLength(length, display)}`;
+    return Array.from({ length: Math.max(0, available - used) }, () => spare(name, length));
+  });
+}
+
+/** A whole board that nothing is planned on. */
+export function spare(name: string, length: Mm): RackBoard {
+  return { name, kind: 'spare', length, cuts: [] };
+}
+
+/**
+ * The rack after so many pieces of that length were sawn. Taken for granted: boards are cut in the order
+ * of their numbers, as the plan says, so a piece comes from the first board that still has one to give.
+ * A 96 in board gives a 45 in piece: 96 - 1/4 - 1/8 - 45 - 1/8 = 50-1/2 in is left.
+ */
+export function afterCuts(rack: Rack, length: Mm, count: number): Rack {
+  let left = count;
+  const boards = rack.boards.map(board => {
+    let now = board;
+    while (left > 0) {
+      const next = now.cuts.findIndex(cut => sameLength(cut.length, length));
+      if (next < 0) break;
+      now = sawn(now, next, rack);
+      left -= 1;
+    }
+    return now;
+  });
+  return { ...rack, boards };
+}
+
+function sawn(board: RackBoard, at: number, { kerf, trim }: Rack): RackBoard {
+  const cut = board.cuts[at];
+  if (cut === undefined) return board;
+  const squared = isFresh(board) ? trim + kerf : 0;
+  return {
+    ...board,
+    kind: board.kind === 'remains' ? 'remains' : 'started',
+    length: Math.max(0, board.length - squared - cut.length - kerf),
+    cuts: board.cuts.toSpliced(at, 1),
+  };
+}
+
+/** A board as it is called at the bench: one that was begun is `the rest of board 3`. */
+export function boardName({ name, kind }: RackBoard): string {
+  return kind === 'started' ? `the rest of ${name.replace(/^a (?=new|spare)/, 'the ')}` : name;
+}
+
+/**
+ * The same rack with each planned cut under a mark that is still needed: a piece sawn for one mark frees
+ * the place of another of its length. A cut that nobody needs any more is dropped.
+ */
+export function relabeled(rack: Rack, needed: readonly Needed[]): Rack {
+  const open = new Map(needed.map(({ mark, count }) => [mark, count]));
+  const take = (mark: string | undefined): string | undefined => {
+    const count = mark === undefined ? 0 : (open.get(mark) ?? 0);
+    if (mark === undefined || count === 0) return undefined;
+    open.set(mark, count - 1);
+    return mark;
+  };
+  const kept = rack.boards.map(board => ({
+    board,
+    cuts: board.cuts.map(({ mark, length }) => ({ mark: take(mark), length })),
+  }));
+  const other = (length: Mm) =>
+    needed.find(it => sameLength(it.length, length) && (open.get(it.mark) ?? 0) > 0)?.mark;
+  const boards = kept.map(({ board, cuts }) => ({
+    ...board,
+    cuts: cuts.flatMap(({ mark, length }) => {
+      const label = mark ?? take(other(length));
+      return label === undefined ? [] : [{ mark: label, length }];
+    }),
+  }));
+  return { ...rack, boards };
+}
+
+/** What is needed and has no place on a board yet. */
+export function unplaced(rack: Rack, needed: readonly Needed[]): readonly Needed[] {
+  const cuts = rack.boards.flatMap(board => board.cuts);
+  return needed.flatMap(it => {
+    const count = it.count - cuts.filter(({ mark }) => mark === it.mark).length;
+    return count > 0 ? [{ ...it, count }] : [];
+  });
+}

@@ -1,0 +1,103 @@
+import { atMost } from '../measure/tolerance.js';
+import { type Rack, type RackBoard, relabeled, unplaced } from './rack.js';
+import { placedBeside, withCut } from './rack-room.js';
+import { rackFaults, type Shared, sharedOut } from './rack-solve.js';
+import type { Setting } from './setting.js';
+import type { Needed } from './work-so-far.js';
+
+/** The boards after a piece was lost or a board came, and what is new about them. */
+export type Replanned = Shared & {
+  /** `beside`: every planned cut stays where it was. */
+  readonly how: 'beside' | 'shared-out';
+  /** What the sound part of the spoiled piece becomes, where it takes the place of a piece still to be cut. */
+  readonly serves: Needed | undefined;
+  /** Boards whose cuts are not what they were, and boards to buy. */
+  readonly changed: readonly RackBoard[];
+};
+
+export type Order = {
+  readonly needed: readonly Needed[];
+  readonly setting: Setting;
+  /** The sound part of the piece just spoiled lies last on the rack. */
+  readonly hasRemains: boolean;
+};
+
+/**
+ * A place for every piece still needed, at the least that has to be bought. Where that is nothing, the
+ * other boards stay as planned if they can; else the boards begun are shared out anew, then all. Money
+ * before peace: a plan that buys less is taken even if it moves more cuts.
+ */
+export function replan(rack: Rack, { needed, setting, hasRemains }: Order): Replanned {
+  const there = rack.boards.filter(({ kind }) => kind !== 'to-buy');
+  const before = relabeled({ ...rack, boards: there }, needed);
+  const open = unplaced(before, needed);
+  const served = hasRemains ? servedBy(before, needed, open) : undefined;
+  const beside = served?.rack ?? placedBeside(before, open);
+  if (beside === undefined) return atLeastCost(before, { needed, setting, hasRemains });
+  const wrong = rackFaults({ rack: beside, missing: [] }, needed, before);
+  if (wrong.length > 0)
+    throw new Error(`boards with one more piece do not add up: ${wrong.join('; ')}`);
+  const changed = changedBoards(before, beside);
+  return { rack: beside, cost: 0, missing: [], how: 'beside', serves: served?.serves, changed };
+}
+
+type Served = { readonly rack: Rack; readonly serves: Needed };
+
+/**
+ * The longest piece still to be cut that the sound part is long enough for moves there, which frees its
+ * place; only where all that is needed has a place then. Boards begun give a piece up before untouched ones.
+ */
+function servedBy(
+  rack: Rack,
+  needed: readonly Needed[],
+  open: readonly Needed[],
+): Served | undefined {
+  const remains = rack.boards.at(-1);
+  if (remains === undefined) return undefined;
+  const fitting = needed
+    .filter(({ length }) => atMost(length, remains.length))
+    .sort((a, b) => b.length - a.length);
+  const others = rack.boards.slice(0, -1);
+  const begunFirst = others.toSorted(
+    (a, b) => Number(a.kind !== 'started') - Number(b.kind !== 'started'),
+  );
+  for (const serves of fitting) {
+    for (const giver of begunFirst) {
+      const at = giver.cuts.findIndex(({ mark }) => mark === serves.mark);
+      const cut = giver.cuts[at];
+      if (cut === undefined) continue;
+      const given = others.map(it =>
+        it === giver ? { ...it, cuts: it.cuts.toSpliced(at, 1) } : it,
+      );
+      const placed = placedBeside({ ...rack, boards: [...given, withCut(remains, cut)] }, open);
+      if (placed !== undefined) return { rack: placed, serves: { ...serves, count: 1 } };
+    }
+  }
+  return undefined;
+}
+
+/** From what moves least to what moves most; the first of the cheapest is taken. */
+function atLeastCost(before: Rack, { needed, setting, hasRemains }: Order): Replanned {
+  const keeping: readonly ((board: RackBoard) => boolean)[] = [
+    () => true,
+    ({ kind }) => kind === 'untouched',
+    () => false,
+  ];
+  const ways = keeping.map(keeps => sharedOut(before, { needed, setting, keeps }));
+  const best = ways.reduce((a, b) => (isBetter(b, a) ? b : a));
+  const changed = changedBoards(before, best.rack);
+  const how = best === ways[0] ? 'beside' : 'shared-out';
+  const [cut] = hasRemains ? (best.rack.boards[before.boards.length - 1]?.cuts ?? []) : [];
+  const served = needed.find(({ mark }) => mark === cut?.mark);
+  return { ...best, how, serves: served && { ...served, count: 1 }, changed };
+}
+
+function isBetter(a: Shared, b: Shared): boolean {
+  const absent = ({ missing }: Shared) => missing.reduce((sum, { count }) => sum + count, 0);
+  return absent(a) < absent(b) || (absent(a) === absent(b) && a.cost < b.cost);
+}
+
+function changedBoards(before: Rack, after: Rack): readonly RackBoard[] {
+  const marks = (board: RackBoard | undefined) => board?.cuts.map(({ mark }) => mark).join(' ');
+  return after.boards.filter((board, at) => marks(board) !== marks(before.boards[at]));
+}
