@@ -5,6 +5,7 @@ import { listWords } from '../text/list.js';
 import type { Advice, RackOutcome } from './advice.js';
 import { cutWords } from './pages/boards-page.js';
 import { boardName, type RackBoard } from './rack.js';
+import { isShortToHold, NO_HANDS } from './rack-room.js';
 import type { Needed } from './work-so-far.js';
 
 /** The answer in one line: lost or not, and whether anything has to be bought. */
@@ -50,6 +51,8 @@ export function adviceLines(advice: Advice, display: Display): readonly string[]
       ? []
       : [`Mark the sound part ${serves.mark} now; cut it when that stop is set.`]),
     ...boardLines(advice, display),
+    ...shortLines(advice, display),
+    ...advice.again.map(it => `Then again for the new one: step ${it.number}, ${it.title}.`),
     ...(buy === '' ? [] : [`Buy before next time: ${buy}. All other pieces can be cut meanwhile.`]),
     ...remainsLines(advice, display),
     assumption(section),
@@ -66,9 +69,19 @@ function boardLines({ changed }: RackOutcome, display: Display): readonly string
   const others = changed.filter(({ kind }) => kind !== 'remains');
   const cutting = others.filter(({ cuts }) => cuts.length > 0);
   const free = others.filter(({ cuts }) => cuts.length === 0);
+  const many = cutting.length > 2;
   return [
+    ...(many ? ['The boards are shared out anew. From their next cut on:'] : []),
     ...cutting.map(board => `${capital(boardWords(board, display))}.`),
     ...(free.length > 0 ? [`Free now: ${listWords(free.map(boardName))}.`] : []),
+  ];
+}
+
+/** Where the wood is too short for a hand beside the blade. */
+function shortLines({ changed }: RackOutcome, display: Display): readonly string[] {
+  if (!changed.some(board => board.cuts.length > 0 && isShortToHold(board))) return [];
+  return [
+    `That wood is short: clamp it or saw it by hand. No hand within ${formatLength(NO_HANDS, display)} of a blade.`,
   ];
 }
 
@@ -77,6 +90,9 @@ function boardWords(board: RackBoard, display: Display): string {
   const left = board.kind === 'started' ? ` (${length(board.length)} left)` : '';
   return `${boardName(board)}${left}: cut ${cutWords(board, length)}`;
 }
+
+/** The longest pieces of all that would fit; the shorter ones are plain then. */
+const MOST_TOLD = 3;
 
 /** What the sound part is still good for. */
 function remainsLines({ left, becomes, serves }: Advice, display: Display): readonly string[] {
@@ -87,7 +103,7 @@ function remainsLines({ left, becomes, serves }: Advice, display: Display): read
       `The ${length} that is left fits nothing still to be cut: keep it for tests and spacers.`,
     ];
   }
-  const each = becomes.map(it => `${it.count} x ${pieceWords(it, display)}`);
+  const each = becomes.slice(0, MOST_TOLD).map(it => `${it.count} x ${pieceWords(it, display)}`);
   return [`The ${length} that is left can still become ${listWords(each, 'or')}.`];
 }
 
@@ -107,7 +123,8 @@ export function addedVerdict(outcome: RackOutcome, display: Display): string {
 
 /** What to do with it, one line a thing. */
 export function addedLines(outcome: RackOutcome, display: Display): readonly string[] {
-  return [...boardLines(outcome, display), assumption(outcome.section)];
+  const lines = [...boardLines(outcome, display), ...shortLines(outcome, display)];
+  return [...lines, assumption(outcome.section)];
 }
 
 function assumption(section: string): string {

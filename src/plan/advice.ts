@@ -1,5 +1,6 @@
 import type { Cents, Mm } from '../measure/quantities.js';
 import { atMost } from '../measure/tolerance.js';
+import type { Step } from './plan.js';
 import type { RackBoard } from './rack.js';
 import { type Bench, type RackNow, rackNow } from './rack-now.js';
 import { isOffcut } from './rack-room.js';
@@ -42,12 +43,17 @@ export type RackOutcome = {
   readonly longEnough: Mm;
 };
 
+/** A step by its number, from 1, and its title. */
+export type StepAgain = { readonly number: number; readonly title: string };
+
 export type Advice = RackOutcome & {
   readonly fits: Fits;
   readonly piece: Needed;
   readonly left: Mm;
   /** What is left becomes this. */
   readonly serves: Needed | undefined;
+  /** Steps that worked on it already, and have to be done again for the new one. */
+  readonly again: readonly StepAgain[];
   /** What else still needed could be cut from what is left, each for itself. */
   readonly becomes: readonly Needed[];
 };
@@ -68,7 +74,18 @@ export function adviceOn(spoiled: SpoiledPiece, bench: Bench): Advice | undefine
   const isLong = atMost(piece.length, spoiled.left);
   const { left } = spoiled;
   const becomes = left > 0 ? becomesOf(now, bench) : [];
-  return { ...outcomeOf(now), ...fitOf(now, piece, isLong), piece, left, becomes };
+  const again = stepsAgain(row.pieces, bench);
+  return { ...outcomeOf(now), ...fitOf(now, piece, isLong), piece, left, becomes, again };
+}
+
+/** Notches cut in its like before have to be cut in the new one too. */
+function stepsAgain(pieces: readonly string[], { plan, work }: Bench): readonly StepAgain[] {
+  const worked = ({ id }: Step) => work.done.has(id) || (work.tallies.get(id) ?? 0) > 0;
+  return plan.steps.flatMap((step, at) =>
+    step.phase === 'notch' && worked(step) && step.bright.some(id => pieces.includes(id))
+      ? [{ number: at + 1, title: step.title }]
+      : [],
+  );
 }
 
 /** How the boards of a section are cut after one was added; undefined where the plan buys none of it. */

@@ -35,7 +35,7 @@ export function rackNow(section: string, { plan, work, setting }: Bench): RackNo
   let last: Replanned | undefined;
   let cut: CutSoFar = { tallies: new Map(), done: new Set() };
   for (const [at, change] of work.rackChanges.entries()) {
-    if (sectionOf(change, steps) !== section) continue;
+    if (change.section !== section) continue;
     const lost = change.kind === 'spoiled' ? lengthOf(change.step, steps) : undefined;
     const sawn = sawnSince(rack, steps, { from: cut, to: change, lost });
     const changed = { ...sawn, boards: [...sawn.boards, ...boardsOf(change, setting)] };
@@ -47,11 +47,6 @@ export function rackNow(section: string, { plan, work, setting }: Bench): RackNo
     cut = change;
   }
   return { rack: sawnSince(rack, steps, { from: cut, to: work, lost: undefined }), last };
-}
-
-function sectionOf(change: RackChange, steps: readonly CutStep[]): string | undefined {
-  if (change.kind === 'added') return change.section;
-  return steps.find(({ step }) => step.id === change.step)?.section;
 }
 
 function lengthOf(id: string, steps: readonly CutStep[]): Mm | undefined {

@@ -1,5 +1,7 @@
+import { inches } from '../measure/inch.js';
 import type { Mm } from '../measure/quantities.js';
 import { toUnits } from '../measure/round.js';
+import { lessThan } from '../measure/tolerance.js';
 import { isFresh, type Rack, type RackBoard, type RackCut } from './rack.js';
 import type { Needed } from './work-so-far.js';
 
@@ -33,7 +35,21 @@ export function placedBeside(rack: Rack, pieces: readonly Needed[]): Rack | unde
   return now;
 }
 
-/** Offcuts first, then what was begun, then planned boards, whole boards last; the tightest fit among them. */
+/** No hand comes nearer to the blade than this: manuals of miter saws, the larger of their figures. */
+export const NO_HANDS: Mm = inches(6 + 3 / 8);
+
+/** What a hand and its room to the blade need beside the cut; a judgment of ours from NO_HANDS. */
+const TO_HOLD: Mm = inches(12);
+
+/** Too short to be held at a power saw: it has to be clamped. */
+export function isShortToHold({ length }: RackBoard): boolean {
+  return lessThan(length, TO_HOLD);
+}
+
+/**
+ * Offcuts first, then what was begun, then planned boards, then whole ones, and last what is too short to be
+ * held; the tightest fit among equals.
+ */
 function bestPlace(rack: Rack, length: Mm): number | undefined {
   const wanted = toUnits(length, 'up');
   const fitting = rack.boards
@@ -44,6 +60,7 @@ function bestPlace(rack: Rack, length: Mm): number | undefined {
 }
 
 function rankOf(board: RackBoard): number {
+  if (isShortToHold(board)) return 4;
   if (isOffcut(board)) return 0;
   if (board.kind === 'started' || board.kind === 'remains') return 1;
   return board.cuts.length > 0 ? 2 : 3;

@@ -12,6 +12,7 @@ export type CutSoFar = {
 export type SpoiledPiece = CutSoFar & {
   readonly kind: 'spoiled';
   readonly step: string;
+  readonly section: string;
   readonly mark: string;
   /** Length of sound wood left of it; 0 for none. */
   readonly left: Mm;

@@ -44,8 +44,9 @@ export type Event =
   | {
       readonly kind: 'piece-spoiled';
       readonly atMs: number;
-      /** The step that cut it, and the mark it had. */
+      /** The step that cut it, the board it was cut from, the mark it had. */
       readonly step: string;
+      readonly section: string;
       readonly mark: string;
       readonly what: SlipKind;
       /** Length of sound wood left of it; 0 for none. */

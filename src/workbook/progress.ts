@@ -151,8 +151,8 @@ function applyToRack(draft: Draft, event: RackEvent): void {
     draft.rackChanges.push({ kind: 'added', section, length, count, ...soFar });
     return;
   }
-  const { atMs, step, mark, what, left, then, buy } = event;
-  draft.rackChanges.push({ kind: 'spoiled', atMs, step, mark, what, left, then, buy, ...soFar });
+  const { kind: _, good: __, ...told } = event;
+  draft.rackChanges.push({ ...told, kind: 'spoiled', ...soFar });
 }
 
 type TimerEvent = Extract<Event, { readonly timer: string }>;

@@ -43,6 +43,7 @@ const event = z.discriminatedUnion('kind', [
     kind: z.literal('piece-spoiled'),
     atMs,
     step,
+    section: z.string(),
     mark: z.string(),
     what: z.enum(['short', 'wrong-side', 'split', 'other']),
     left: length.check(z.nonnegative()),

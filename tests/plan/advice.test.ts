@@ -147,6 +147,27 @@ describe('a piece is spoiled', () => {
     expect(advice.lines[0]).toBe('Mark the sound part B now; cut it when that stop is set.');
   });
 
+  // By hand: 96 - 3/8 - 2 x 40-1/8 - 6-1/8 = 9-1/4 in is left of the only board. 20 in that nothing
+  // was planned on is long enough to hold.
+  test('wood too short for a hand beside the blade is told to be clamped, and taken last', () => {
+    const about: RackInTest = {
+      pieces: [
+        ['A', 40, 2],
+        ['C', 6, 1],
+      ],
+      store: [[96, 748]],
+    };
+    const work = spoiling({ 40: 2, 6: 0 }, { mark: 'C', length: 6, left: 0 });
+    const short = advised(about, work);
+    expect(short.from).toBe('The rest of board 1 (9-1/4 in left): cut 1 x C 6 in.');
+    expect(short.lines[1]).toBe(
+      'That wood is short: clamp it or saw it by hand. No hand within 6-3/8 in of a blade.',
+    );
+    const longer = advised({ ...about, onHand: [20] }, work);
+    expect(longer.from).toBe('A spare board of 20 in: cut 1 x C 6 in.');
+    expect(longer.lines.join(' ')).not.toContain('clamp');
+  });
+
   test('what is still long enough is not spoiled', () => {
     const advice = advised(RAILS, spoiling({ 45: 0 }, { mark: 'A', length: 45, left: 45.25 }));
     expect(advice.fits).toBe('nothing-to-do');

@@ -72,6 +72,7 @@ export function spoiling(
   const change = {
     kind: 'spoiled',
     step: stepAt(about.length),
+    section: '2x4',
     mark: about.mark,
     left: inches(about.left),
     ...soFar,

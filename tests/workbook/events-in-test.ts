@@ -45,6 +45,7 @@ const FORMS: Forms = {
     kind: fc.constant('piece-spoiled'),
     atMs,
     step,
+    section: fc.constantFrom('2x4', '45x95'),
     mark: fc.constantFrom('A', 'B', 'AA'),
     what: fc.constantFrom('short', 'wrong-side', 'split', 'other'),
     left: fc.double({ min: 0, max: 4000, noNaN: true }),

@@ -17,6 +17,7 @@ const SPOILED: Event = {
   kind: 'piece-spoiled',
   atMs: TUESDAY_14 + 4 * MINUTE,
   step: STEP,
+  section: '2x4',
   mark: 'A',
   what: 'split',
   left: 965.2,
