@@ -111,6 +111,18 @@ export type Purchase = {
   readonly missing: readonly string[];
   readonly kerf: Mm;
   readonly trim: Mm;
+  /** Where strips cost less ripped than bought: `boards` are the strips, `buy` the boards to rip. */
+  readonly ripped?: Ripped;
+};
+
+export type Ripped = {
+  /** Section of the boards to rip. */
+  readonly from: string;
+  /** Strips out of each board. */
+  readonly strips: number;
+  /** What the strips would cost as they are sold. */
+  readonly bought: Figure;
+  readonly words: readonly string[];
 };
 
 export type BuyLine = { readonly length: Figure; readonly count: number; readonly each: Figure };
@@ -249,6 +261,10 @@ export type Step = {
   readonly say: readonly string[];
   readonly why: string;
   readonly look: readonly string[];
+  /** The first of `look` is made on the first piece, before the others are counted. */
+  readonly firstCheck: boolean;
+  /** Timers of earlier steps that must have run out before this one begins. */
+  readonly after: readonly string[];
   readonly care: readonly string[];
   /** The one number to set or to hit, large; and its settings beside it. */
   readonly big?: { readonly text: string; readonly caption: string };

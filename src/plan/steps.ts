@@ -47,10 +47,18 @@ export function steps(rules: readonly StepRule[], worked: Worked): readonly Step
     const own =
       rule.cuts.length > 0 ? cutSteps(rule, bare, worked) : [withDetails(rule, bare, worked)];
     const there = [...standing];
-    for (const step of own) made.push({ ...step, standing: there });
+    const after = timersBefore(rule.id, rules);
+    for (const step of own) made.push({ ...step, standing: there, after });
     for (const part of selectParts(worked.model, rule.sets)) standing.add(part.id);
   }
   return made;
+}
+
+/** Clamps and drying that a step has to wait for, wherever they were begun. */
+function timersBefore(step: string, rules: readonly StepRule[]): readonly string[] {
+  return rules.flatMap(({ id, timers }) =>
+    timers.filter(timer => timer.before.includes(step)).map(timer => `${id}/${timer.id}`),
+  );
 }
 
 function applies(when: Formula | undefined, scope: Scope): boolean {
@@ -71,7 +79,9 @@ function bareStep(rule: StepRule, worked: Worked): Step {
     tools: rule.tools,
     say: rule.say.map(fill),
     why: rule.why ? fill(rule.why) : '',
-    look: rule.look.map(fill),
+    look: [...(rule.first ? [rule.first] : []), ...rule.look].map(fill),
+    firstCheck: rule.first !== undefined,
+    after: [],
     care: careOf(rule),
     settings: [],
     timers: timersOf(rule, worked),

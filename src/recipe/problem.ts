@@ -96,6 +96,7 @@ export type Target =
   | 'take'
   | 'notch'
   | 'joint'
+  | 'step'
   | 'size'
   | 'tool'
   | 'caution'

@@ -268,6 +268,8 @@ export type StepRule = {
   readonly tools: readonly string[];
   readonly say: readonly Template[];
   readonly why?: Template;
+  /** Checked on the first piece, before the others are made. */
+  readonly first?: Template;
   readonly look: readonly Template[];
   /** Ids of cautions that the program knows, beside those of the tools. */
   readonly care: readonly string[];
@@ -292,6 +294,8 @@ export type TimerRule = {
   readonly name: string;
   /** A rule of the trade, or a number of minutes. */
   readonly lasts: 'glue-clamp' | 'glue-cure' | 'sealer-dwell' | 'sealer-dry' | Formula;
+  /** Steps that must not begin before it has run out. */
+  readonly before: readonly string[];
   /** What to do when it rings. */
   readonly then: string;
 };

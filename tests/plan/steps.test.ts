@@ -126,3 +126,16 @@ describe('the time plan', () => {
     expect(alone.time.hands.value).toBeGreaterThan(plan.time.hands.value);
   });
 });
+
+describe('waits and first pieces', () => {
+  test('a step that needs the clamps off waits for their timer', () => {
+    expect(step(plan, 'stand').after).toEqual(['end-corners/clamp']);
+    expect(step(plan, 'place').after).toEqual(['seal/dry']);
+    expect(step(plan, 'seal').after).toEqual([]);
+  });
+
+  test('each cutting step checks its first piece before the others', () => {
+    const cutting = plan.steps.filter(it => it.id.startsWith('cut-boards/'));
+    expect(cutting.every(it => it.firstCheck && /first piece/.test(it.look[0] ?? ''))).toBe(true);
+  });
+});

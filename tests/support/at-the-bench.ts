@@ -90,7 +90,7 @@ async function nextPress({ terminal, clock }: Builder, screen: BenchScreen): Pro
   if (screen.isRinging) return pressed(terminal, KEY.tab);
   if (!screen.move.startsWith('Wait for')) return pressed(terminal, ' ');
   // Nothing to press: the time goes by, and the program looks at the clock when it is woken.
-  clock.wait(5 * MINUTE_MS);
+  clock.wait(screen.move.endsWith('before this step') ? 25 * 60 * MINUTE_MS : 5 * MINUTE_MS);
   terminal.kill('SIGCONT');
   return screenWhere(terminal, ({ text }) => text !== screen.text, 'a look at the clock');
 }

@@ -24,6 +24,8 @@ export function step(id: string, about: Partial<Step> = {}): Step {
     who: 'both',
     tools: [],
     say: [],
+    firstCheck: false,
+    after: [],
     why: '',
     look: [],
     care: [],

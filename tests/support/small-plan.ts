@@ -29,6 +29,8 @@ const BARE: Omit<Step, 'id' | 'phase' | 'title' | 'minutes'> = {
   say: [],
   why: '',
   look: [],
+  firstCheck: false,
+  after: [],
   care: [],
   settings: [],
   timers: [],

@@ -127,7 +127,9 @@ function holdReferences({ holds }: Recipe, made: Instances): readonly Problem[] 
 
 function stepReferences({ steps }: Recipe, made: Instances): readonly Problem[] {
   const paths = made.paths;
-  return steps.flatMap(({ cuts, sets, joins, notches, at }) => [
+  const ids = steps.map(({ id }) => id);
+  return steps.flatMap(({ cuts, sets, joins, notches, timers, at }) => [
+    ...timers.flatMap(({ before }) => before.flatMap(id => reference('step', id, ids, at))),
     ...[...cuts, ...sets].flatMap(selector => selectorReference(selector, paths)),
     ...joins
       .filter(name => !made.joints.some(joint => means(name, joint)))

@@ -26,12 +26,18 @@ const lasts: Reader<TimerRule['lasts']> = (entry: Entry, log) => {
   return rule ?? minutes(entry, log);
 };
 
-const timer: Reader<TimerRule> = grouped('a timer', {
+const timerWords = grouped('a timer', {
   id: needed(idOf('hyphens')),
   name: needed(textOf),
   lasts: needed(lasts),
+  before: optional(listed(idOf('hyphens'), MOST_ENTRIES)),
   then: needed(textOf),
 });
+
+const timer: Reader<TimerRule> = (entry, log) => {
+  const read = timerWords(entry, log);
+  return read === undefined ? undefined : { ...read, before: read.before ?? [] };
+};
 
 const texts = listed(templateOf, MOST_ENTRIES);
 const ids = listed(idOf('hyphens'), MOST_ENTRIES);
@@ -46,6 +52,7 @@ const words = grouped('a step', {
   tools: optional(ids),
   say: needed(texts),
   why: optional(templateOf),
+  first: optional(templateOf),
   look: optional(texts),
   care: optional(ids),
   cuts: optional(selectors),

@@ -11,6 +11,7 @@ const TARGETS: Readonly<Record<Target, string>> = {
   take: 'size',
   notch: 'notch',
   joint: 'joint',
+  step: 'step',
   size: 'named size',
   tool: 'tool',
   caution: 'caution',

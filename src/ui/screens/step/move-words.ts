@@ -20,7 +20,9 @@ export function moveWords(move: Move): string {
     case 'start-timer':
       return `Space: start the timer, ${formatMinutes(move.timer.minutes)}: ${move.timer.name}`;
     case 'wait':
-      return `Wait for "${move.timer.name}". Then: ${move.timer.then}`;
+      return move.begins
+        ? `Wait for "${move.timer.name}" before this step`
+        : `Wait for "${move.timer.name}". Then: ${move.timer.then}`;
     case 'finish':
       return 'Space: done, next step';
     case 'go-on':

@@ -17,22 +17,27 @@ export type Move =
   | { readonly kind: 'count'; readonly tally: TallySoFar }
   | { readonly kind: 'check'; readonly check: number }
   | { readonly kind: 'start-timer'; readonly timer: StepTimer }
-  /** Nothing: a timer has to run out before the rest of this step. */
-  | { readonly kind: 'wait'; readonly timer: Timer }
+  /** Nothing: a timer has to run out before the rest of this step, or before it begins. */
+  | { readonly kind: 'wait'; readonly timer: Timer; readonly begins: boolean }
   | { readonly kind: 'finish' }
   /** The step is done already: on to the next one. */
   | { readonly kind: 'go-on' };
 
 /**
- * Briefings, then pieces, then checks, then the timer, then done. A step with several timers runs all
+ * Waits that earlier steps began, then briefings, then the first piece and its check, the other pieces, then checks, then the timer, then done. A step with several timers runs all
  * but the last one before its checks: sealer soaks in, is wiped, is looked at, and then dries.
  */
 export function nextMove(step: Step, build: Build, nowMs: number): Move {
   const { progress } = build;
   if (isDone(step, progress)) return { kind: 'go-on' };
+  const held = stillRunning(step.after, build, nowMs);
+  if (held !== undefined) return { kind: 'wait', timer: held, begins: true };
   const briefing = briefingOf(step, build);
   if (briefing !== undefined) return briefing;
   const tally = tallyOf(step, progress);
+  if (tally?.done === 1 && step.firstCheck && openChecks(step, build)[0] === 0) {
+    return { kind: 'check', check: 0 };
+  }
   if (tally !== undefined && tally.done < tally.count) return { kind: 'count', tally };
   const early = timerMove(step.timers.slice(0, -1), build, nowMs);
   if (early !== undefined) return early;
@@ -76,11 +81,18 @@ export function timerById(id: string, { progress }: Build): Timer | undefined {
   return progress.timers.find(timer => timer.id === id);
 }
 
+/** A timer of an earlier step that this one must wait for: clamps that hold, sealer that dries. */
+function stillRunning(ids: readonly string[], build: Build, nowMs: number): Timer | undefined {
+  return build.progress.timers.find(timer => ids.includes(timer.id) && !isUp(timer, nowMs));
+}
+
 function timerMove(timers: readonly StepTimer[], build: Build, nowMs: number): Move | undefined {
   for (const timer of timers) {
     if (!wasStarted(timer, build)) return { kind: 'start-timer', timer };
     const running = timerById(timer.id, build);
-    if (running !== undefined && !isUp(running, nowMs)) return { kind: 'wait', timer: running };
+    if (running !== undefined && !isUp(running, nowMs)) {
+      return { kind: 'wait', timer: running, begins: false };
+    }
   }
   return undefined;
 }
