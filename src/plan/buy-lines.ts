@@ -34,3 +34,8 @@ function priceOf(asked: SectionProblem, length: Mm): number {
   const costs = asked.problem.stock.filter(it => ids.includes(it.id)).map(it => it.cost);
   return Math.min(...costs);
 }
+
+/** How many boards the store hands over; strips ripped out of one board are one. */
+export function boughtCount({ buy }: { readonly buy: readonly BuyLine[] }): number {
+  return buy.reduce((sum, line) => sum + line.count, 0);
+}

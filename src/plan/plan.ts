@@ -3,6 +3,9 @@ import type { Display, Mm } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
 import type { Phase } from '../recipe/recipe.js';
 import type { HoldRow } from './hold-row.js';
+import type { Purchase } from './purchase.js';
+
+export type { BoughtBoard, BuyLine, Purchase } from './purchase.js';
 
 /**
  * The worked-out job: everything that follows from the boards in space. Types only. Lengths a person
@@ -94,47 +97,6 @@ export type NotchRow = {
   readonly each: number;
   readonly count: number;
   readonly where: string;
-};
-
-/** Boards of one section. */
-export type Purchase = {
-  readonly section: string;
-  readonly width: Figure;
-  readonly thickness: Figure;
-  readonly boards: readonly BoughtBoard[];
-  /** Lines for the store: 3 boards of 8 ft. */
-  readonly buy: readonly BuyLine[];
-  readonly priced: boolean;
-  readonly cost: Figure;
-  /** Lowest total that any plan could have, and how that is known. */
-  readonly proof: { readonly kind: 'bound' | 'search' | 'none'; readonly words: string };
-  readonly missing: readonly string[];
-  readonly kerf: Mm;
-  readonly trim: Mm;
-  /** Where strips cost less ripped than bought: `boards` are the strips, `buy` the boards to rip. */
-  readonly ripped?: Ripped;
-};
-
-export type Ripped = {
-  /** Section of the boards to rip. */
-  readonly from: string;
-  /** Strips out of each board. */
-  readonly strips: number;
-  /** What the strips would cost as they are sold. */
-  readonly bought: Figure;
-  readonly words: readonly string[];
-};
-
-export type BuyLine = { readonly length: Figure; readonly count: number; readonly each: Figure };
-
-export type BoughtBoard = {
-  readonly number: number;
-  readonly length: Mm;
-  readonly onHand: boolean;
-  readonly cuts: readonly { readonly mark: string; readonly length: Mm }[];
-  readonly offcut: Mm;
-  /** How far in the first cut may start and all pieces still come out. */
-  readonly slack: Mm;
 };
 
 export type SpacingRow = {

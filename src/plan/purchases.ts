@@ -7,6 +7,7 @@ import { buyLines } from './buy-lines.js';
 import type { CutRow, Purchase } from './plan.js';
 import { sectionProblem } from './purchase-problem.js';
 import { missingWords, proofWords } from './purchase-words.js';
+import { cheaperRipped } from './rip-purchase.js';
 import type { Setting } from './setting.js';
 
 /** Boards to buy and to cut, section by section in the order of the cut list. */
@@ -14,7 +15,7 @@ export function purchases(rows: readonly CutRow[], setting: Setting): readonly P
   const sections = [...new Set(rows.map(row => row.section))];
   return sections.map(section => {
     const own = rows.filter(row => row.section === section);
-    return purchase(own, section, setting);
+    return cheaperRipped(purchase(own, section, setting), own, setting);
   });
 }
 

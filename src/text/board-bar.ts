@@ -27,23 +27,47 @@ export function boardBar({ length, stretches }: BoardBar, scale: BarScale): stri
   const column = (at: Mm) => Math.round(at / cell);
   const cells = Array.from({ length: column(length) + 1 }, () => ' ');
   for (const { kind, from, to } of stretches) cells.fill(FILL[kind], column(from), column(to) + 1);
-  let end: Mm | undefined;
-  for (const { from, to, labels } of stretches.filter(({ kind }) => kind === 'piece')) {
-    const joined = end !== undefined && from - end < cell;
-    const first = column(joined && end !== undefined ? end : from);
-    const last = column(to);
-    const room = Math.max(0, last - first - 1);
-    cells.splice(first + 1, room, ...inside(labels, room));
-    cells[first] = joined ? '┼' : '├';
+  const spans = spansOf(stretches, cell);
+  for (const span of spans) {
+    const { first, last } = span;
+    cells.splice(first + 1, roomIn(span), ...inside(labelFor(span, spans), roomIn(span)));
+    cells[first] = span.joined ? '┼' : '├';
     cells[last] = '┤';
-    end = to;
   }
   return cells.join('').trimEnd();
 }
 
-/** The first label that has room, in the middle of the board's line. */
-function inside(labels: readonly string[], room: number): readonly string[] {
-  const label = labels.find(it => textWidth(it) <= room) ?? '';
+/** The columns in which a piece begins and ends; joined to the piece before it when only a blade is between. */
+type Span = {
+  readonly first: number;
+  readonly last: number;
+  readonly joined: boolean;
+  readonly labels: readonly string[];
+};
+
+function spansOf(stretches: readonly Stretch[], cell: Mm): readonly Span[] {
+  const pieces = stretches.filter(({ kind }) => kind === 'piece');
+  return pieces.map(({ from, to, labels }, at) => {
+    const before = pieces[at - 1];
+    const joined = before !== undefined && from - before.to < cell;
+    const first = Math.round((joined ? before.to : from) / cell);
+    return { first, last: Math.round(to / cell), joined, labels };
+  });
+}
+
+function roomIn({ first, last }: Span): number {
+  return Math.max(0, last - first - 1);
+}
+
+/** The first label that has room in every equal piece, so that equal pieces look alike. */
+function labelFor({ labels }: Span, spans: readonly Span[]): string {
+  const equal = spans.filter(span => span.labels.join() === labels.join());
+  const room = Math.min(...equal.map(roomIn));
+  return labels.find(label => textWidth(label) <= room) ?? '';
+}
+
+/** A label in the middle of the board's line. */
+function inside(label: string, room: number): readonly string[] {
   const spaced = label !== '' && textWidth(label) + 2 <= room ? ` ${label} ` : label;
   const over = room - textWidth(spaced);
   return [

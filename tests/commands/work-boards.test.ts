@@ -114,9 +114,7 @@ describe('field cases at the lumber rack', () => {
   // Source: field case F10: 72 - 2 x 1-1/2 = 69 in between the walls; 72 + 69 + 1/8 + 3/8 = 141-1/2 in.
   test('F10: long and short laps of a 72 in box pair up on 12 ft boards, each by its name', () => {
     const { out } = run('--piece long=72in*2 --piece short=69in*2 --board 12ft');
-    expect(out).toContain(
-      '2 x 12 ft: 1 x long 72 in, 1 x short 69 in; waste 2-3/8 in, slack',
-    );
+    expect(out).toContain('2 x 12 ft: 1 x long 72 in, 1 x short 69 in; waste 2-3/8 in, slack');
     expect(out).toContain('2 of long, 72 in, take 144-1/2 in');
   });
 });

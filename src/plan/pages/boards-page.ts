@@ -1,7 +1,12 @@
+import { CAUTIONS } from '../../materials/cautions.js';
 import { formatBoardLength, formatLength } from '../../measure/format-length.js';
 import { formatMoney } from '../../measure/money.js';
+import { snapDown } from '../../measure/round.js';
+import { sameLength } from '../../measure/tolerance.js';
 import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
+import { boardBars, groupAlike, runWords } from '../board-bars.js';
+import { isWorthKeeping, WORTH_KEEPING } from '../offcuts.js';
 import type { BoughtBoard, Plan, Purchase } from '../plan.js';
 
 /** Boards to buy, what it costs, and how each board is cut. */
@@ -13,6 +18,8 @@ export function boardsPage(plan: Plan): Page {
       { kind: 'table', table: buyTable(plan) },
       ...totalBlocks(plan),
       ...plan.purchases.flatMap(purchase => sectionBlocks(purchase, plan)),
+      ...slackBlocks(plan),
+      ...rippingBlocks(plan),
     ],
   };
 }
@@ -30,7 +37,7 @@ export function buyTable(plan: Plan) {
     ],
     rows: plan.purchases.flatMap(purchase =>
       purchase.buy.map(line => [
-        purchase.section,
+        boardName(purchase),
         String(line.count),
         formatBoardLength(line.length.value, plan.display),
         purchase.priced ? formatMoney(line.each.value) : '',
@@ -38,6 +45,10 @@ export function buyTable(plan: Plan) {
       ]),
     ),
   };
+}
+
+function boardName({ section, ripped }: Purchase): string {
+  return ripped === undefined ? section : `${ripped.from} to rip`;
 }
 
 function totalBlocks(plan: Plan): readonly Block[] {
@@ -66,29 +77,49 @@ function sectionBlocks(purchase: Purchase, plan: Plan): readonly Block[] {
       text: `${purchase.section}, really ${formatLength(purchase.thickness.value, plan.display)} x ${formatLength(purchase.width.value, plan.display)}: ${purchase.proof.words}`,
     },
     ...missing,
-    { kind: 'table', table: cuttingTable(purchase, plan) },
+    { kind: 'list', items: purchase.ripped?.words ?? [] },
+    { kind: 'bars', bars: boardBars(purchase, plan.display) },
+    ...keptBlocks(purchase, plan),
   ];
 }
 
-function cuttingTable(purchase: Purchase, plan: Plan) {
-  const length = (value: number) => formatLength(value, plan.display);
-  return {
-    id: `cutting-${purchase.section}`,
-    columns: [
-      { title: 'No.', align: 'right' as const },
-      { title: 'Length', align: 'right' as const },
-      { title: 'Cut, in this order', grow: true },
-      { title: 'Left', align: 'right' as const },
-      { title: 'Slack', align: 'right' as const },
-    ],
-    rows: purchase.boards.map(board => [
-      String(board.number),
-      `${formatBoardLength(board.length, plan.display)}${board.onHand ? ' (have)' : ''}`,
-      cutWords(board, length),
-      length(board.offcut),
-      length(board.slack),
-    ]),
-  };
+/** The offcuts that go back on the rack; what is shorter than a foot is waste. */
+function keptBlocks({ boards }: Purchase, { display }: Plan): readonly Block[] {
+  const kept = boards.filter(({ offcut }) => isWorthKeeping(offcut));
+  if (kept.length === 0) return [];
+  const sorted = kept.toSorted((a, b) => b.offcut - a.offcut);
+  const words = groupAlike(sorted, (a, b) => sameLength(a.offcut, b.offcut)).map(alike => {
+    const numbers = alike.map(({ number }) => String(number)).join(', ');
+    const times = alike.length > 1 ? `${alike.length} x ` : '';
+    return `${times}${formatLength(snapDown(alike[0].offcut, display.grid), display)} (${numbers})`;
+  });
+  return [
+    {
+      kind: 'words',
+      text: `Offcuts to keep, ${formatLength(WORTH_KEEPING, display)} or longer, with the number of the board: ${words.join(', ')}.`,
+    },
+  ];
+}
+
+/** Ripping is not crosscutting: its cautions stand with the boards, since no step of a project file names it. */
+function rippingBlocks({ purchases }: Plan): readonly Block[] {
+  if (!purchases.some(({ ripped }) => ripped !== undefined)) return [];
+  const { title, lines } = CAUTIONS['table-saw'];
+  return [
+    { kind: 'heading', text: `Before ripping: ${title.toLowerCase()}` },
+    { kind: 'list', items: lines },
+  ];
+}
+
+/** What the last columns of the drawing mean, once for all sections. */
+function slackBlocks({ purchases }: Plan): readonly Block[] {
+  if (!purchases.some(({ boards }) => boards.some(({ slack }) => slack > 0))) return [];
+  return [
+    {
+      kind: 'words',
+      text: 'Slack: so much further in the first cut may fall, to dodge a knot, and every piece still comes out.',
+    },
+  ];
 }
 
 /** Runs of equal pieces together: `4 x C 18 in, 2 x E 11-1/2 in`. */
@@ -96,11 +127,5 @@ export function cutWords(
   board: Pick<BoughtBoard, 'cuts'>,
   length: (value: number) => string,
 ): string {
-  const runs: { mark: string; length: number; count: number }[] = [];
-  for (const cut of board.cuts) {
-    const last = runs.at(-1);
-    if (last && last.mark === cut.mark) last.count += 1;
-    else runs.push({ ...cut, count: 1 });
-  }
-  return runs.map(run => `${run.count} x ${run.mark} ${length(run.length)}`).join(', ');
+  return runWords(board.cuts, length);
 }

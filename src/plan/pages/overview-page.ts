@@ -3,6 +3,7 @@ import { formatFigure } from '../../measure/figure-text.js';
 import { formatMoney } from '../../measure/money.js';
 import type { Block, Fact, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
+import { boughtCount } from '../buy-lines.js';
 import type { FitCheck, Plan } from '../plan.js';
 
 /** What it will be: sizes, weight, how much wood and time, and whether it suits the place. */
@@ -20,10 +21,7 @@ export function overviewPage(plan: Plan): Page {
 
 export function overviewFacts(plan: Plan): readonly Fact[] {
   const { overall, weight, display, time } = plan;
-  const boards = plan.purchases.reduce(
-    (sum, it) => sum + it.boards.filter(board => !board.onHand).length,
-    0,
-  );
+  const boards = plan.purchases.reduce((sum, it) => sum + boughtCount(it), 0);
   const pieces = plan.cutList.reduce((sum, row) => sum + row.count, 0);
   const size = [overall.width, overall.depth, overall.height]
     .map(it => formatFigure(it, display))

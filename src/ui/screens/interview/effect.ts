@@ -1,5 +1,6 @@
 import { formatFigure } from '../../../measure/figure-text.js';
 import type { Display } from '../../../measure/quantities.js';
+import { boughtCount } from '../../../plan/buy-lines.js';
 import { makePlan } from '../../../plan/make-plan.js';
 import type { Plan } from '../../../plan/plan.js';
 import { problemWords } from '../../../recipe/problem-words.js';
@@ -33,7 +34,10 @@ export function effectOf(recipe: Recipe, answers: Answers, display: Display): Ef
 export function effectLines(plan: Plan): readonly string[] {
   const { overall, display, weight, cutList, purchases, cost } = plan;
   const said = (figure: Plan['weight']) => formatFigure(figure, display);
-  const boards = purchases.reduce((sum, purchase) => sum + purchase.boards.length, 0);
+  const boards = purchases.reduce(
+    (sum, it) => sum + boughtCount(it) + it.boards.filter(({ onHand }) => onHand).length,
+    0,
+  );
   const pieces = cutList.reduce((sum, row) => sum + row.count, 0);
   const priced = purchases.filter(purchase => purchase.priced).length;
   const size = `${said(overall.width)} wide, ${said(overall.depth)} deep, ${said(overall.height)} high; ${said(weight)} of wood`;

@@ -1,0 +1,44 @@
+import type { Figure } from '../measure/figure.js';
+import type { Mm } from '../measure/quantities.js';
+
+/** Boards of one section. */
+export type Purchase = {
+  readonly section: string;
+  readonly width: Figure;
+  readonly thickness: Figure;
+  readonly boards: readonly BoughtBoard[];
+  /** Lines for the store: 3 boards of 8 ft. */
+  readonly buy: readonly BuyLine[];
+  readonly priced: boolean;
+  readonly cost: Figure;
+  /** Lowest total that any plan could have, and how that is known. */
+  readonly proof: { readonly kind: 'bound' | 'search' | 'none'; readonly words: string };
+  readonly missing: readonly string[];
+  readonly kerf: Mm;
+  readonly trim: Mm;
+  /** Where strips cost less ripped than bought: `boards` are the strips, `buy` the boards to rip. */
+  readonly ripped?: Ripped;
+};
+
+export type BuyLine = { readonly length: Figure; readonly count: number; readonly each: Figure };
+
+export type BoughtBoard = {
+  readonly number: number;
+  readonly length: Mm;
+  readonly onHand: boolean;
+  readonly cuts: readonly { readonly mark: string; readonly length: Mm }[];
+  readonly offcut: Mm;
+  /** How far in the first cut may start and all pieces still come out. */
+  readonly slack: Mm;
+};
+
+/** Strips that are cheaper ripped out of wider boards than bought. */
+export type Ripped = {
+  /** Section of the boards to rip. */
+  readonly from: string;
+  /** Strips out of each board. */
+  readonly strips: number;
+  /** What the strips would cost as they are sold. */
+  readonly bought: Figure;
+  readonly words: readonly string[];
+};
