@@ -91,9 +91,10 @@ function closing(
     .filter(({ rent }) => rent > 0)
     .map(({ stock, rent }) => ` - ${stock.available} x ${write(rent)}`);
   const least = Math.ceil(bound / parts);
-  const first = `So all pieces together cost at least ${write(sum)}${rents.join('')}${rents.length > 0 ? ` = ${write(bound)}` : ''}.`;
+  const verb = asked.priced ? 'cost' : 'take';
+  const first = `So all pieces together ${verb} at least ${write(sum)}${rents.join('')}${rents.length > 0 ? ` = ${write(bound)}` : ''}.`;
   const cost = formatPrice(plan.cost, asked);
-  if (least >= plan.cost) return wrap(`${first} This plan costs ${cost}.`, COLUMNS);
+  if (least >= plan.cost) return wrap(`${first} This plan ${verb}s ${cost}.`, COLUMNS);
   const rest =
     plan.proof.kind === 'none'
       ? `Between that and ${cost} not everything was searched.`
