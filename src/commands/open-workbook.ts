@@ -84,6 +84,7 @@ function screensLater(screens: () => Screens): Screens {
     timers: at => screens().timers(at),
     pause: at => screens().pause(at),
     resume: at => screens().resume(at),
+    mistake: at => screens().mistake(at),
     keys: at => screens().keys(at),
   };
 }

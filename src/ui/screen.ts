@@ -91,6 +91,7 @@ export type ScreenName =
   | 'timers'
   | 'pause'
   | 'resume'
+  | 'mistake'
   | 'keys';
 
 export type Outcome<State> = { readonly state: State; readonly asks: readonly Ask[] };

@@ -2,6 +2,7 @@ import { FIRST_SCREEN } from './first-screen.js';
 import { opener, type Screens } from './page.js';
 import { interviewScreen } from './screens/interview/screen.js';
 import { keysScreen } from './screens/keys/screen.js';
+import { mistakeScreen } from './screens/mistake/screen.js';
 import { pauseScreen } from './screens/pause/screen.js';
 import { planScreen } from './screens/plan/screen.js';
 import { resumeScreen } from './screens/resume/screen.js';
@@ -17,5 +18,6 @@ export const SCREENS: Screens = {
   timers: opener(timersScreen),
   pause: opener(pauseScreen),
   resume: opener(resumeScreen),
+  mistake: opener(mistakeScreen),
   keys: opener(keysScreen),
 };

@@ -1,4 +1,4 @@
-import { COMMON_PRACTICE, type Source } from '../measure/figure.js';
+import { COMMON_PRACTICE, COMPUTED, type Source } from '../measure/figure.js';
 import type { Step } from '../plan/plan.js';
 import type { Phase } from '../recipe/recipe.js';
 import { clockWords } from './clock-words.js';
@@ -7,6 +7,7 @@ import { isDone } from './next-step.js';
 import { standingEvents } from './taken-back.js';
 import { thisSession } from './this-session.js';
 import { endsAtMs, isUp } from './timers.js';
+import { toBuyAgain } from './to-cut-again.js';
 import type { Progress, Timer, Workbook } from './workbook.js';
 
 /** One thing to see to before the door is shut. */
@@ -50,6 +51,7 @@ export function beforeLeaving(leaving: Leaving): readonly LeavingLine[] {
     ...runningTimers(leaving),
     ...curingGlue(leaving),
     ...cutBoards(leaving),
+    ...boardsToBuy(leaving),
     BATTERIES,
   ];
 }
@@ -100,6 +102,20 @@ function curingGlue({ workbook, steps, nowMs, zone }: Leaving): readonly Leaving
       say: `Glue is curing until ${clockWords(until, nowMs, zone)}: keep it dry, out of dew and above the lowest temperature on its label, all night. Put no load on the joints.`,
       why: 'Glue that gets too cold before it has set dries chalky and stays weak; a new joint gains strength for about a day, longer in the cold.',
       source: GLUE_SOURCE,
+    },
+  ];
+}
+
+/** A spoiled piece that no board is left for. */
+function boardsToBuy({ steps, progress }: Leaving): readonly LeavingLine[] {
+  const boards = toBuyAgain(steps, progress);
+  if (boards.length === 0) return [];
+  return [
+    {
+      id: 'buy',
+      say: `Buy before next time: ${boards.join('; ')}.`,
+      why: 'A piece was spoiled, and what is left on the rack is too short for a new one.',
+      source: COMPUTED,
     },
   ];
 }

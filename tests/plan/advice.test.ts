@@ -1,12 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { SIXTEENTHS } from '../../src/measure/displays.js';
-import { toInches } from '../../src/measure/inch.js';
+import { inches, toInches } from '../../src/measure/inch.js';
 import { adviceOn, adviceOnAdded } from '../../src/plan/advice.js';
 import { adviceLines, buyWords, newCutWords, verdictWords } from '../../src/plan/advice-words.js';
-import type { RackBoard } from '../../src/plan/rack.js';
+import { plannedRack, type RackBoard } from '../../src/plan/rack.js';
 import { rackNow } from '../../src/plan/rack-now.js';
-import type { AddedBoards, SpoiledPiece, WorkSoFar } from '../../src/plan/work-so-far.js';
+import { replan } from '../../src/plan/replan.js';
+import {
+  type AddedBoards,
+  type SpoiledPiece,
+  stillNeeded,
+  type WorkSoFar,
+} from '../../src/plan/work-so-far.js';
 import { adding, type RackInTest, rackPlan, spoiling, workOf } from '../support/rack-plan.js';
 
 /** A board as a line: what it is, what is left, what is still cut from it. */
@@ -208,6 +214,38 @@ describe('a piece is spoiled', () => {
       'the added 4 ft board, spare, 48: A',
     ]);
   });
+});
+
+// By hand: beside their cuts the two begun boards have 50 - 30-1/8 = 19-7/8 in and 40 - 12-1/8 = 27-7/8 in, too
+// little for 35 in. But 35-1/8 + 12 = 47-1/8 in come out of 50 in, and 30 in out of 40 in.
+test('begun boards are shared out anew before an untouched one is, and before any is bought', () => {
+  const about: RackInTest = {
+    pieces: [
+      ['A', 45, 2],
+      ['B', 35, 1],
+      ['C', 30, 1],
+      ['D', 12, 1],
+    ],
+    store: [[96, 748]],
+  };
+  const { plan, setting } = rackPlan(about);
+  const planned = plannedRack(plan, '2x4', setting);
+  if (planned === undefined) throw new Error('nothing is planned');
+  const needed = stillNeeded(plan, '2x4', workOf({}));
+  const cut = (mark: string, length: number) => ({ mark, length: inches(length) });
+  const boards = [
+    { name: 'board 1', kind: 'started', length: inches(50), cuts: [cut('C', 30)] },
+    { name: 'board 2', kind: 'started', length: inches(40), cuts: [cut('D', 12)] },
+    { name: 'board 3', kind: 'untouched', length: inches(96), cuts: [cut('A', 45), cut('A', 45)] },
+  ] as const;
+  const replanned = replan({ ...planned, boards }, { needed, setting, hasRemains: false });
+  expect(replanned).toMatchObject({ cost: 0, how: 'shared-out', missing: [] });
+  expect(replanned.rack.boards.map(told)).toEqual([
+    'board 1, started, 50: B D',
+    'board 2, started, 40: C',
+    'board 3, untouched, 96: A A',
+  ]);
+  expect(replanned.changed.map(({ name }) => name)).toEqual(['board 1', 'board 2']);
 });
 
 /** A few lengths in whole inches, some of them cut, one of those spoiled. */

@@ -123,6 +123,7 @@ export function programOn(options: ProgramOptions = {}) {
     timers: made('timers'),
     pause: made('pause'),
     resume: made('resume'),
+    mistake: made('mistake'),
   };
   const session = new Session({
     services: bench.services,

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { textWidth } from '../../../src/text/width.js';
 import type { Build, Screen } from '../../../src/ui/screen.js';
+import { mistakeScreen } from '../../../src/ui/screens/mistake/screen.js';
 import { pauseScreen } from '../../../src/ui/screens/pause/screen.js';
 import { planScreen } from '../../../src/ui/screens/plan/screen.js';
 import { resumeScreen } from '../../../src/ui/screens/resume/screen.js';
@@ -34,7 +35,7 @@ const NAMED = [
   'end',
   'tab',
 ];
-const SIGNS = [...'+-0123456789wcvtnuldpbsxak?€'];
+const SIGNS = [...'+-0123456789wcvtnuldpbsxakmr?€'];
 const TYPED = ['typed:', 'typed: ', `typed:${'a long note '.repeat(20)}`];
 
 const key = fc.oneof(
@@ -99,6 +100,7 @@ describe('whatever keys are pressed, the frame holds and the journal can be save
     ['plan', planScreen, 100],
     ['timers', timersScreen, 60],
     ['pause', pauseScreen, 60],
+    ['mistake', mistakeScreen, 60],
     ['resume', resumeScreen, 60],
   ] as const)('%s', (_, screen, numRuns) => {
     fc.assert(

@@ -87,6 +87,8 @@ function pressAnywhere(state: StepState, key: Key, { build, step }: Bench): Outc
       return asking(state, [{ kind: 'go', to: 'plan' }]);
     case 'p':
       return asking(state, [{ kind: 'go', to: 'pause' }]);
+    case 'm':
+      return asking(state, [{ kind: 'go', to: 'mistake' }]);
     case 't':
       return asking(state, [{ kind: 'go', to: 'timers' }]);
     case '?':

@@ -1,5 +1,4 @@
 import type { Step } from '../../../plan/plan.js';
-import { hanging } from '../../../text/page-lines.js';
 import { tallyOf } from '../../../workbook/next-step.js';
 import type { Build, Context } from '../../screen.js';
 import { factLines, plainer } from '../../widgets/facts.js';
@@ -9,6 +8,7 @@ import { figureRows } from './figure-rows.js';
 import { headRows } from './head-rows.js';
 import { moveRow } from './move-words.js';
 import { nextMove } from './next-move.js';
+import { saidBlocks } from './said-blocks.js';
 import { timerRows } from './timer-rows.js';
 
 /** The step that is seen, and where. */
@@ -43,8 +43,7 @@ export function workRows(work: Work, style: Style): WorkRows {
       large: style.large,
     }),
     settingRows(work, columns),
-    noteRows(work, columns),
-    listRows(step.say, work, columns),
+    ...saidBlocks(work, columns),
     timerRows(work, columns),
   ].filter(rows => rows.length > 0);
   const blocks = [...before, checks.rows].filter(rows => rows.length > 0);
@@ -72,14 +71,4 @@ function settingRows({ step, at }: Work, columns: number): readonly Row[] {
     .filter(({ text }) => text !== step.big?.text)
     .map(({ name, text }) => ({ name: plain(name), text: plain(text) }));
   return plainRows(factLines(settings, columns));
-}
-
-function listRows(items: readonly string[], { at }: Work, columns: number): readonly Row[] {
-  return plainRows(items.flatMap(item => hanging('- ', plainer(at.ascii)(item), columns)));
-}
-
-function noteRows({ step, build, at }: Work, columns: number): readonly Row[] {
-  return build.progress.notes
-    .filter(note => note.step === step.id)
-    .flatMap(({ text }) => plainRows(hanging('Note: ', plainer(at.ascii)(text), columns)));
 }

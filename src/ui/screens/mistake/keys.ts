@@ -1,0 +1,53 @@
+import type { Context, KeyHint } from '../../screen.js';
+import { numberKeys } from '../step/keys.js';
+import { isReadToEnd, listLines } from './room.js';
+import type { AnswerStage, MistakeState } from './state.js';
+
+const LEAVE: KeyHint = { key: 'esc', does: 'leave as it was' };
+const KEYS: KeyHint = { key: '?', does: 'keys' };
+
+export function hints({ stage }: MistakeState, at: Context): readonly KeyHint[] {
+  const { build } = at;
+  if (build === undefined) return [LEAVE];
+  switch (stage.kind) {
+    case 'left':
+    case 'board':
+      return [
+        {
+          key: 'enter',
+          does: stage.kind === 'left' ? 'see what to do' : 'see what it is good for',
+        },
+        LEAVE,
+        { key: 'page up', does: 'question before' },
+        KEYS,
+      ];
+    case 'answer':
+      return [
+        { key: 'space', does: bigKeyWords(stage, at) },
+        LEAVE,
+        ...(stage.answer.page === undefined ? [] : [{ key: 'r', does: 'can it be saved' }]),
+        { key: 'backspace', does: 'question before' },
+        { key: 'up/down', does: 'scroll' },
+        KEYS,
+      ];
+    case 'rule-page':
+      return [{ key: 'space', does: 'back' }, LEAVE, { key: 'up/down', does: 'scroll' }, KEYS];
+    default:
+      return [
+        { key: 'enter', does: 'that one' },
+        { key: numberKeys(listLines(stage, build).length), does: 'by its number' },
+        { key: 'up/down', does: 'move' },
+        LEAVE,
+        ...(stage.kind === 'piece' ? [] : [{ key: 'backspace', does: 'question before' }]),
+        KEYS,
+      ];
+  }
+}
+
+/** What the big key does with an answer. */
+export function bigKeyWords(stage: AnswerStage, at: Context): string {
+  const { event } = stage.answer;
+  if (!isReadToEnd(stage, { at })) return 'read on';
+  if (event === undefined) return 'back to work';
+  return event.kind === 'board-added' ? 'put it on the rack' : 'do it so: one more to cut';
+}

@@ -1,0 +1,34 @@
+import { Box, Text } from 'ink';
+import { formatLength } from '../../../measure/format-length.js';
+import { wrap } from '../../../text/wrap.js';
+import type { Build, Context } from '../../screen.js';
+import { ACCENT } from '../../theme.js';
+import { FieldView } from '../../widgets/field-view.js';
+import { Lines } from '../../widgets/lines.js';
+import { textColumns } from './room.js';
+import { type FieldStage, typedLength } from './typed-length.js';
+
+type LengthLineProps = {
+  readonly stage: FieldStage;
+  readonly build: Build;
+  readonly at: Context;
+};
+
+/** The line being typed, and how it is read or what is wrong with it. */
+export function LengthLine({ stage, build, at }: LengthLineProps) {
+  const width = textColumns(at);
+  const length = typedLength(stage, build);
+  const isEmpty = stage.field.before === '' && stage.field.after === '';
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      <FieldView field={stage.field} width={width} />
+      {length.ok ? (
+        <Lines lines={[isEmpty ? '' : `  ${formatLength(length.value, build.plan.display)}`]} />
+      ) : (
+        <Text bold color={ACCENT.heed} wrap="truncate">
+          {wrap(isEmpty ? length.hint : `! ${length.problem} ${length.hint}`, width).join('\n')}
+        </Text>
+      )}
+    </Box>
+  );
+}

@@ -1,0 +1,58 @@
+import { Box, Text } from 'ink';
+import { wrap } from '../../../text/wrap.js';
+import type { Context, Screen } from '../../screen.js';
+import { Lines } from '../../widgets/lines.js';
+import { ListView } from '../../widgets/list-view.js';
+import { BodyPane } from './body-pane.js';
+import { hints } from './keys.js';
+import { LengthLine } from './length-line.js';
+import { press } from './press.js';
+import { listLines, listRoom, questionWords, textColumns } from './room.js';
+import { type MistakeState, open, type Stage } from './state.js';
+
+type ViewProps = { readonly state: MistakeState; readonly at: Context };
+
+function View({ state, at }: ViewProps) {
+  const { build } = at;
+  const { stage } = state;
+  if (build === undefined) return <Text>No build is open.</Text>;
+  if (stage.kind === 'answer' || stage.kind === 'rule-page')
+    return <BodyPane stage={stage} at={at} />;
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      <Question stage={stage} at={at} />
+      {stage.kind === 'left' || stage.kind === 'board' ? (
+        <LengthLine stage={stage} build={build} at={at} />
+      ) : (
+        <ListView
+          rows={listLines(stage, build)}
+          state={stage.list}
+          width={at.size.columns}
+          height={listRoom(stage, { build, at }).height}
+        />
+      )}
+    </Box>
+  );
+}
+
+function Question({ stage, at }: { readonly stage: Stage; readonly at: Context }) {
+  const width = textColumns(at);
+  const [asked = '', ...more] = questionWords(stage);
+  return (
+    <Box flexDirection="column" flexShrink={0}>
+      <Lines lines={wrap(asked, width)} bold />
+      <Lines lines={[...more.flatMap(text => wrap(text, width)), '']} />
+    </Box>
+  );
+}
+
+/** A slip in the middle of the work: what happened, what is left, what to do now. */
+export const mistakeScreen: Screen<MistakeState> = {
+  name: 'mistake',
+  title: ({ stage }) => (stage.kind === 'answer' ? 'What to do now' : 'Something went wrong'),
+  open,
+  press,
+  view: View,
+  hints,
+  confirms: ({ stage }) => stage.kind === 'answer',
+};
