@@ -349,3 +349,46 @@ describe('slips of the keys', () => {
     expect(words).toContain('A board of 100-3/8 in or longer would do.');
   });
 });
+
+describe('every board added up again from the JSON form alone', () => {
+  const UNIT = 25.4 / 16;
+  const sixteenths = (from: number, to: number) => fc.integer({ min: from * 16, max: to * 16 });
+
+  /** What the cuts take of a board in sixteenths: squaring with its cut, the pieces, a blade between each two. */
+  function taken(cuts: readonly number[], { trim, kerf }: { trim: number; kerf: number }): number {
+    const pieces = cuts.reduce((sum, cut) => sum + cut, 0);
+    return (trim > 0 ? trim + kerf : 0) + pieces + (cuts.length - 1) * kerf;
+  }
+
+  test('nothing is too long, no piece is missing, and offcuts and cost are right', () => {
+    const asked = fc.record({
+      pieces: fc.array(fc.tuple(sixteenths(2, 90), fc.integer({ min: 1, max: 8 })), {
+        minLength: 1,
+        maxLength: 6,
+      }),
+      trim: fc.constantFrom(0, 4, 8),
+      kerf: fc.constantFrom(0, 1, 2),
+    });
+    fc.assert(
+      fc.property(asked, ({ pieces, trim, kerf }) => {
+        const words = pieces.map(([length, count]) => `--piece ${length / 16}in*${count}`);
+        const found = told(
+          `${words.join(' ')} --board 8ft@7.48 --board 10ft@9.98 --trim ${trim / 16}in --kerf ${kerf / 16}in`,
+        );
+        const wanted = pieces.flatMap(([length, count]) => Array(count).fill(length) as number[]);
+        const up = (a: number, b: number) => a - b;
+        const cuts = found.boards.map(board => board.cuts_mm.map(cut => Math.round(cut / UNIT)));
+        expect(cuts.flat().sort(up)).toEqual(wanted.sort(up));
+        for (const [at, board] of found.boards.entries()) {
+          const length = Math.round(board.length_mm / UNIT);
+          const left = length - taken(cuts[at] ?? [], { trim, kerf });
+          expect(left).toBeGreaterThanOrEqual(0);
+          expect(board.offcut_mm / UNIT).toBeCloseTo(Math.max(0, left - kerf), 6);
+        }
+        const price = (board: Board) => (board.length_mm > 2500 ? 998 : 748);
+        expect(found.cost).toBe(found.boards.reduce((sum, board) => sum + price(board), 0));
+      }),
+      { numRuns: 80 },
+    );
+  });
+});

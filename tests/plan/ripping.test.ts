@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { COMPUTED } from '../../src/measure/figure.js';
@@ -48,6 +49,26 @@ describe('strips out of one board', () => {
   ])('none where the strip is %s', (_, strip, board) => {
     expect(ripWay(strip, board, USUAL_RIP)).toBeUndefined();
   });
+});
+
+test('the strips fit across the board, and one more would not', () => {
+  const quarters = (from: number, to: number) =>
+    fc.integer({ min: from * 4, max: to * 4 }).map(n => n / 4);
+  fc.assert(
+    fc.property(
+      quarters(5, 120),
+      quarters(20, 300),
+      fc.constantFrom(1, 2.5, 3.25),
+      fc.constantFrom(0, 3),
+      (fence, width, kerf, edge) => {
+        const board = { thickness: 18, width };
+        const strips = ripWay({ thickness: 18, width: fence }, board, { kerf, edge })?.strips ?? 0;
+        const across = (n: number) => (edge > 0 ? edge + kerf : 0) + n * fence + (n - 1) * kerf;
+        if (strips > 0) expect(across(strips)).toBeLessThanOrEqual(width);
+        expect(across(strips + 1)).toBeGreaterThan(width);
+      },
+    ),
+  );
 });
 
 describe('whole boards to rip', () => {
