@@ -56,7 +56,8 @@ export function plannedRack(plan: Plan, section: string, setting: Setting): Rack
       cuts,
     }),
   );
-  const boards = [...planned, ...sparesOf(purchase, asked, setting)];
+  const spares = [...sparesOf(purchase, asked, setting), ...spareStrips(purchase, setting)];
+  const boards = [...planned, ...spares];
   return { section, kerf: purchase.kerf, trim: purchase.trim, boards, asked };
 }
 
@@ -73,6 +74,20 @@ function sparesOf(
     const used = boards.filter(it => it.onHand && sameLength(it.length, length)).length;
     const name = `a spare board of ${formatBoardLength(length, display)}`;
     return Array.from({ length: Math.max(0, available - used) }, () => spare(name, length));
+  });
+}
+
+/** Strips that come out of the ripped boards beyond those that are cut. */
+function spareStrips(
+  { boards, buy, ripped }: Purchase,
+  { display }: Setting,
+): readonly RackBoard[] {
+  if (ripped === undefined) return [];
+  return buy.flatMap(({ length, count }) => {
+    const cut = boards.filter(it => !it.onHand && sameLength(it.length, length.value)).length;
+    const name = `a spare strip of ${formatBoardLength(length.value, display)}`;
+    const strips = Math.max(0, count * ripped.strips - cut);
+    return Array.from({ length: strips }, () => spare(name, length.value));
   });
 }
 

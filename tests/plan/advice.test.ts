@@ -60,6 +60,22 @@ describe('what lies on the rack', () => {
     ]);
   });
 
+  // By hand: one board ripped into three strips, of which the plan cuts two, leaves one.
+  test('a strip that was ripped and is not needed is a spare', () => {
+    const { plan, setting } = rackPlan(RAILS);
+    const [purchase] = plan.purchases;
+    if (purchase === undefined) throw new Error('nothing is bought');
+    const buy = purchase.buy.map(line => ({ ...line, count: 1 }));
+    const ripped = { from: '2x12', strips: 3, bought: purchase.cost, words: [] };
+    const strips = { ...plan, purchases: [{ ...purchase, buy, ripped }] };
+    const now = rackNow('2x4', { plan: strips, setting, work: workOf({}) });
+    expect(now?.rack.boards.map(told)).toEqual([
+      'board 1, untouched, 96: A A',
+      'board 2, untouched, 96: A A',
+      'a spare strip of 8 ft, spare, 96:',
+    ]);
+  });
+
   test('a step that is ticked off has cut all its pieces, counted or not', () => {
     const { plan } = rackPlan(RAILS);
     const done = new Set(plan.steps.map(({ id }) => id));
