@@ -8,10 +8,13 @@ import type { BoardRule, Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
 import { type LazyName, lengthValue } from './setout-scope.js';
 import { Slate } from './setout-slate.js';
+import type { StackWish } from './stack.js';
 
 /** What every assembly of one piece stands on: the recipe, the answers, the wood. */
 export class Ground {
   readonly slate = new Slate();
+  /** Filled as stacks are set out: each assembly of other sizes once. */
+  readonly stacks: StackWish[] = [];
   private readonly sections = new Map<string, Section | Problem>();
 
   constructor(

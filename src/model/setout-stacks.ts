@@ -20,8 +20,16 @@ export function stackDrafts(setting: Setting, rule: StackRule): readonly Draft[]
     return [];
   }
   const kinds = kindsOf(setting, rule);
-  const drafts = thingsOf(setting, rule).flatMap(thing => blocks(setting, rule, kinds, thing));
+  const piles = thingsOf(setting, rule).map(thing => ({
+    wanted: slate.length(rule.height, thing.scope) ?? 0,
+    drafts: blocks(setting, rule, kinds, thing),
+  }));
+  const drafts = piles.flatMap(pile => pile.drafts);
   if (!slate.hasRoomFor(drafts.length, rule.at)) return [];
+  setting.ground.stacks.push({
+    rule: rule.id,
+    things: piles.map(pile => ({ wanted: pile.wanted, blocks: pile.drafts.length })),
+  });
   return drafts.map((draft, i) => ({ ...draft, id: `${rule.id}/${i + 1}` }));
 }
 

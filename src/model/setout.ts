@@ -8,6 +8,7 @@ import { standBoards } from './setout-boards.js';
 import { standingNames } from './setout-names.js';
 import { type SizeFound, sizesFound } from './setout-sizes.js';
 import { draftWhole } from './setout-whole.js';
+import type { StackWish } from './stack.js';
 
 export type SetOut =
   | {
@@ -16,6 +17,8 @@ export type SetOut =
       /** Names of the whole piece, for texts that come later. */
       readonly scope: Scope;
       readonly sizes: readonly SizeFound[];
+      /** How high the recipe wished its stacks to be. */
+      readonly stacks: readonly StackWish[];
     }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
@@ -44,5 +47,6 @@ export function setOut(recipe: Recipe, answers: Answers, options: SetOutOptions 
     model,
     scope: standingNames(setting.scope, built.parts, model.overall),
     sizes,
+    stacks: setting.ground.stacks,
   };
 }

@@ -9,6 +9,12 @@ export type StackResult =
   /** No layer has a thickness, or the stack is taller than anything built of blocks. */
   | { readonly ok: false; readonly tooMany: number };
 
+/** What stood in the recipe for a stack, thing by thing of its list: the blocks only come near it. */
+export type StackWish = {
+  readonly rule: string;
+  readonly things: readonly { readonly wanted: Mm; readonly blocks: number }[];
+};
+
 /** How far a stack may rise over the height that is asked for: common practice, an eye hardly sees it. */
 export const OVER: Mm = inches(1 / 4);
 

@@ -5,9 +5,11 @@ import { COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import { formatLengthExact } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
-import type { Joint, Model, Part } from '../model/part.js';
+import { extent } from '../model/box.js';
+import { AXES, type Joint, type Model, type Part } from '../model/part.js';
 import type { FastenerRow } from './plan.js';
 import { screwAsSold } from './screw-as-sold.js';
+import { screwRoom, screwWithRoom } from './screw-room.js';
 import type { Setting } from './setting.js';
 
 /** Joints of one name that are held alike: same wood under the head, same grain, same fastener. */
@@ -28,10 +30,9 @@ export function fasteners(model: Model, setting: Setting): Fasteners {
   const partById = new Map(model.parts.map(part => [part.id, part]));
   const rows: FastenerRow[] = [];
   const troubles: string[] = [];
-  for (const alike of alikeJoints(model.joints, setting)) {
+  for (const alike of alikeJoints(model.joints, partById, setting)) {
     const { chosen, first } = alike;
-    if (chosen.kind === 'screw')
-      rows.push(screwRow(alike, chosen, partById.get(first.from), setting));
+    if (chosen.kind === 'screw') rows.push(screwRow(alike, chosen, partById, setting));
     else if (chosen.kind === 'brad') rows.push(bradRow(alike, chosen, setting));
     else troubles.push(troubleWords(first, chosen));
   }
@@ -43,13 +44,19 @@ function troubleWords({ name }: Joint, none: NoScrew | NoBrad): string {
   return `${name}: ${none.because}${advice}`;
 }
 
-function alikeJoints(joints: readonly Joint[], setting: Setting): readonly Alike[] {
+function alikeJoints(
+  joints: readonly Joint[],
+  partById: ReadonlyMap<string, Part>,
+  setting: Setting,
+): readonly Alike[] {
   const alike = new Map<string, Joint[]>();
   const choices = new Map<string, Chosen>();
   const chosenByKey = new Map<string, Chosen>();
   for (const joint of joints.filter(it => it.with !== 'glue' && it.each > 0)) {
-    const wood = [joint.with, joint.grain, round(joint.through), round(joint.holds)].join();
-    const chosen = choices.get(wood) ?? choose(joint, setting);
+    const { with: kind, grain, through, holds, each } = joint;
+    const sides = AXES.map(axis => round(extent(joint.patch, axis)));
+    const wood = [kind, grain, round(through), round(holds), each, ...sides].join();
+    const chosen = choices.get(wood) ?? choose(joint, partById.get(joint.from), setting);
     choices.set(wood, chosen);
     const key = [joint.name, joint.grain, round(joint.through), chosenName(chosen)].join();
     chosenByKey.set(key, chosen);
@@ -64,9 +71,9 @@ function alikeJoints(joints: readonly Joint[], setting: Setting): readonly Alike
   });
 }
 
-function choose({ with: kind, through, holds, grain }: Joint, setting: Setting): Chosen {
-  if (kind === 'brad') return bradFor(through, holds);
-  return chooseScrew({ through, into: holds, grain, wood: setting.species }, setting.display);
+function choose(joint: Joint, from: Part | undefined, setting: Setting): Chosen {
+  if (joint.with === 'brad') return bradFor(joint.through, joint.holds);
+  return screwWithRoom(joint, from, setting);
 }
 
 function chosenName(chosen: Chosen): string {
@@ -81,11 +88,12 @@ function round(length: Mm): string {
 function screwRow(
   { joints, first }: Alike,
   choice: ScrewChoice,
-  from: Part | undefined,
+  partById: ReadonlyMap<string, Part>,
   setting: Setting,
 ): FastenerRow {
   const { grain } = first;
-  const without = plainButt(first, from, setting);
+  const without = plainButt(first, partById.get(first.from), setting);
+  const room = screwRoom(joints, partById, { gauge: choice.gauge, setting });
   const sold = screwAsSold(choice, setting.display);
   const { countersink } = choice.holes;
   const forWood = `for a No. ${choice.gauge} in ${setting.species.name}`;
@@ -102,7 +110,8 @@ function screwRow(
     drills: sold.drills,
     grain,
     ...counts(joints),
-    notes: choice.notes,
+    where: room.where,
+    notes: [...choice.notes, ...room.notes],
     ...(without === undefined ? {} : { without }),
   };
 }
@@ -153,6 +162,7 @@ function bradRow({ joints, first }: Alike, brad: BradChoice, setting: Setting): 
     drills: 'none',
     grain: first.grain,
     ...counts(joints),
+    where: [],
     notes: [],
   };
 }

@@ -10,7 +10,7 @@ import type { GluePlan } from './plan.js';
 import type { Setting } from './setting.js';
 
 /** What stands outdoors and is coated takes this class; common practice. */
-const GLUE: GlueId = 'pva-type-1';
+export const GLUE: GlueId = 'pva-type-1';
 /** Times are planned for a room at 20 °C; the step tells what cold does to them. */
 const PLANNED_AT = 20;
 

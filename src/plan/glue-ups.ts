@@ -64,7 +64,7 @@ function subAssemblies(joints: readonly Joint[]): readonly Group[] {
 }
 
 /** The stand that two parts have in common: `end/left.post/1`, `end/left.rail/2` share `end/left`. */
-function sharedStand(from: string, into: string): string {
+export function sharedStand(from: string, into: string): string {
   const stands = from.split('.').slice(0, -1);
   const others = into.split('.').slice(0, -1);
   const apart = stands.findIndex((stand, at) => stand !== others[at]);

@@ -48,6 +48,7 @@ function fastenerLines(
     ...(row.kind === 'screw' ? [{ name: 'Drills', text: row.drills }] : []),
     ...(row.kind === 'screw'
       ? [
+          ...row.where.map(words => ({ name: 'Where', text: words })),
           {
             name: 'Bite',
             text: `${formatLengthExact(row.bite.value, display)} into ${row.grain} grain`,

@@ -27,6 +27,8 @@ import { spacingRows } from './spacing-rows.js';
 import { steps } from './steps.js';
 import { timePlan } from './time-plan.js';
 import { cautionsOf, toolsOf } from './tool-rows.js';
+import { withTradeLines } from './trade-lines.js';
+import { tradeParts } from './trade-parts.js';
 import { warnings } from './warnings.js';
 
 export type MadePlan =
@@ -45,9 +47,9 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
   const alike = batches(model);
   const notches = notchRows(alike, notchNames(notchRules(recipe)), display);
   const rows = withNotches(cutList(alike, display), notches);
-  const held = fasteners(model, setting);
+  const { rows: screws, troubles } = fasteners(model, setting);
   const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
-  const scope = planScope(out.scope, held.rows, wet, display);
+  const scope = planScope(out.scope, screws, wet, display);
   const bought = purchases(rows, setting);
   const worked = {
     model,
@@ -55,11 +57,13 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
     display,
     cutList: rows,
     notches,
-    fasteners: held.rows,
+    fasteners: screws,
     purchases: bought,
     ...wet,
   };
-  const build = steps(recipe.steps, worked);
+  const bare = steps(recipe.steps, worked);
+  const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
+  const build = withTradeLines(bare, trade, display);
   const spacing = spacingRows(model, setting);
   const carry = holdInputs(recipe, answers, setting);
   const holds = holdRows(model, carry);
@@ -67,11 +71,7 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
   return {
     ok: true,
     plan: {
-      recipe: recipe.id,
-      title: recipe.title,
-      about: recipe.about,
-      display,
-      answers: answerLines(recipe, answers, display),
+      ...named(recipe, answers, display),
       overall: overallFigures(model),
       weight: weightFigure(model, setting),
       sizes: sizeLines(out.sizes),
@@ -81,22 +81,16 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
       purchases: bought,
       cost: costFigure(bought),
       spacing,
-      screws: held.rows,
-      hardware: hardware(held.rows, wet.glue, wet.sealer, setting),
+      screws,
+      hardware: hardware(screws, wet.glue, wet.sealer, setting),
       ...wet,
+      ...trade,
       fit,
       holds,
       holdsNot: recipe.holds.length > 0 ? notChecked(carry) : [],
       tools: toolsOf(build),
       cautions: cautionsOf(build, setting),
-      warnings: warnings({
-        fit,
-        holds,
-        purchases: bought,
-        spacing,
-        troubles: held.troubles,
-        setting,
-      }),
+      warnings: warnings({ fit, holds, purchases: bought, spacing, troubles, setting }),
       steps: build,
       time: timePlan(build, setting),
       model,
@@ -113,6 +107,11 @@ function withNotches(rows: readonly CutRow[], notches: readonly NotchRow[]): rea
     ...row,
     notches: notches.filter(notch => notch.mark === row.mark).map(notch => notch.id),
   }));
+}
+
+function named(recipe: Recipe, answers: Answers, display: Display) {
+  const { id, title, about } = recipe;
+  return { recipe: id, title, about, display, answers: answerLines(recipe, answers, display) };
 }
 
 function answerLines(recipe: Recipe, answers: Answers, display: Display): readonly AnswerLine[] {

@@ -2,8 +2,13 @@ import type { Figure } from '../measure/figure.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
 import type { Phase } from '../recipe/recipe.js';
+import type { DayRule } from './day-rule.js';
+import type { FootRow } from './foot-rows.js';
+import type { GlueUpRow } from './glue-rows.js';
 import type { HoldRow } from './hold-row.js';
+import type { PlanterRow } from './planter.js';
 import type { Purchase } from './purchase.js';
+import type { SquareRow } from './squares.js';
 
 export type { BoughtBoard, BuyLine, Purchase } from './purchase.js';
 
@@ -30,6 +35,15 @@ export type Plan = {
   readonly hardware: readonly HardwareRow[];
   readonly glue: GluePlan;
   readonly sealer: SealerPlan;
+  /** How the steps that close glued joints are split. */
+  readonly glueUps: readonly GlueUpRow[];
+  /** What a day has to be like for gluing, and for sealing. */
+  readonly glueDay: readonly DayRule[];
+  readonly sealDay: readonly DayRule[];
+  readonly squares: readonly SquareRow[];
+  /** Where the ground falls. */
+  readonly feet: readonly FootRow[];
+  readonly planters: readonly PlanterRow[];
   readonly fit: readonly FitCheck[];
   readonly holds: readonly HoldRow[];
   /** What the sums of `holds` leave out. */
@@ -150,6 +164,8 @@ export type FastenerRow = {
   readonly each: number;
   readonly places: number;
   readonly count: number;
+  /** Where the screws stand in each different overlap, seen from their heads. */
+  readonly where: readonly string[];
   readonly notes: readonly string[];
   /** What a plain butt through the full width would have needed, where a notch saved it. */
   readonly without?: string;
@@ -182,6 +198,8 @@ export type SealerPlan = {
   readonly coats: number;
   readonly amount: Figure;
   readonly buy: string;
+  /** The cans with the least left over, and what that is. */
+  readonly leastOver: { readonly cans: string; readonly over: Figure };
   readonly dwell: Figure;
   readonly dry: Figure;
   readonly notes: readonly string[];

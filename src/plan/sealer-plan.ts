@@ -1,15 +1,17 @@
 import { type SealerId, sealerOf } from '../materials/sealer.js';
-import { SEALER_NEED_SOURCE, sealerNeed } from '../materials/sealer-need.js';
+import { CANS, SEALER_NEED_SOURCE, sealerNeed } from '../materials/sealer-need.js';
 import { COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
+import type { Display, Milliliters } from '../measure/quantities.js';
 import { exposed } from '../model/exposed.js';
 import type { Model } from '../model/part.js';
+import { cansFor } from './cans.js';
 import { containerWords } from './container-words.js';
 import type { SealerPlan } from './plan.js';
 import type { Setting } from './setting.js';
 
 /** What stands outdoors and is only oiled against the rain; common practice. */
-const SEALER: SealerId = 'penetrating-sealer';
+export const SEALER: SealerId = 'penetrating-sealer';
 
 /** Sealer for the faces that stay open, contact faces left out and end grain counted more. */
 export function sealerPlan(model: Model, { display }: Setting): SealerPlan {
@@ -34,6 +36,7 @@ export function sealerPlan(model: Model, { display }: Setting): SealerPlan {
       SEALER_NEED_SOURCE,
     ),
     buy: containerWords(need.cans[display.system]),
+    leastOver: leastOver(need.milliliters, display),
     dwell: figure(
       sealer.dwellMinutes.value,
       'min',
@@ -47,5 +50,14 @@ export function sealerPlan(model: Model, { display }: Setting): SealerPlan {
       sealer.rainHours.source,
     ),
     notes: sealer.notes,
+  };
+}
+
+function leastOver(amount: Milliliters, { system }: Display): SealerPlan['leastOver'] {
+  const { cans, leftOver } = cansFor(amount, CANS[system], 'left-over');
+  const sizes = cans.map(({ offer, count }) => ({ size: offer, count }));
+  return {
+    cans: containerWords(sizes),
+    over: figure(leftOver, 'ml', 'what these cans hold less what is needed', COMPUTED),
   };
 }

@@ -17,14 +17,26 @@ export function selectParts(model: Model, selectors: readonly Selector[]): reado
  */
 export function ruleMatches(name: string, rule: string, path: string): boolean {
   const dot = name.lastIndexOf('.');
-  if (name.slice(dot + 1) !== rule) return false;
+  if (name.length - dot - 1 !== rule.length || !name.endsWith(rule)) return false;
   return dot < 0 || picks(name.slice(0, dot), path);
 }
 
 /** Joints that any of the names picks. */
 export function selectJoints(model: Model, names: readonly string[]): readonly Joint[] {
-  const pathById = new Map(model.parts.map(part => [part.id, part.path]));
+  if (names.length === 0) return [];
+  const pathById = pathsOf(model);
   return model.joints.filter(joint =>
     names.some(name => ruleMatches(name, joint.rule, pathById.get(joint.from) ?? '')),
   );
+}
+
+const known = new WeakMap<Model, ReadonlyMap<string, string>>();
+
+/** The path of each part; every step asks for them, so they are listed once for a model. */
+function pathsOf(model: Model): ReadonlyMap<string, string> {
+  const before = known.get(model);
+  if (before !== undefined) return before;
+  const paths = new Map(model.parts.map(part => [part.id, part.path]));
+  known.set(model, paths);
+  return paths;
 }

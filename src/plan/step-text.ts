@@ -1,11 +1,10 @@
 import { formatArea } from '../measure/area.js';
-import { formatLength } from '../measure/format-length.js';
 import { formatNumber } from '../measure/format-number.js';
-import type { Display, Mm } from '../measure/quantities.js';
-import { snap } from '../measure/round.js';
+import type { Display } from '../measure/quantities.js';
 import { evaluate, type Scope } from '../recipe/evaluate.js';
 import type { Template } from '../recipe/formula.js';
 import type { Value } from '../recipe/values.js';
+import { onTheTape } from './on-tape.js';
 
 /**
  * The text of a step with its holes filled: `{seat_slat.length}` becomes `18 in`. A hole that can't be
@@ -29,13 +28,4 @@ export function valueText(value: Value, display: Display): string {
   if (value.power === 1) return onTheTape(value.value, display);
   if (value.power === 2) return formatArea(value.value, display);
   return formatNumber(value.value, 2);
-}
-
-/** Off the marks of the tape by more than this share of their distance, a length is only about right. */
-const OFF = 0.02;
-
-/** What a person can see on the tape: a gap of 0.4615 in is "about 7/16 in". */
-function onTheTape(length: Mm, display: Display): string {
-  const off = Math.abs(length - snap(length, display.grid)) > display.grid * OFF;
-  return `${off ? 'about ' : ''}${formatLength(length, display)}`;
 }

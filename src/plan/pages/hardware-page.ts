@@ -1,6 +1,8 @@
 import { formatFigure } from '../../measure/figure-text.js';
-import type { Block, Page } from '../../text/page.js';
-import type { FastenerRow, Plan } from '../plan.js';
+import type { Display } from '../../measure/quantities.js';
+import type { Block, Fact, Page } from '../../text/page.js';
+import type { FastenerRow, Plan, SealerPlan } from '../plan.js';
+import { dayBlocks, glueUpBlocks } from './glue-blocks.js';
 
 /** Screws, brads, glue and sealer: what to buy and what they do where. */
 export function hardwarePage(plan: Plan): Page {
@@ -11,13 +13,17 @@ export function hardwarePage(plan: Plan): Page {
       { kind: 'table', table: hardwareTable(plan) },
       { kind: 'heading', text: 'Where each goes' },
       { kind: 'table', table: fastenerTable(plan) },
+      ...whereBlocks(plan.screws),
       { kind: 'list', items: fastenerNotes(plan.screws) },
       { kind: 'heading', text: 'Glue' },
       glueFacts(plan),
       { kind: 'list', items: plan.glue.notes },
+      ...dayBlocks('glue', plan.glueDay),
+      ...glueUpBlocks(plan),
       { kind: 'heading', text: 'Sealer' },
       sealerFacts(plan),
       { kind: 'list', items: plan.sealer.notes },
+      ...dayBlocks('seal', plan.sealDay),
     ],
   };
 }
@@ -64,6 +70,16 @@ function fastenerTable(plan: Plan) {
   };
 }
 
+/** How far from ends and edges, for each different overlap. */
+function whereBlocks(rows: readonly FastenerRow[]): readonly Block[] {
+  const items = rows.flatMap(row => row.where.map(words => `${row.joint}: ${words}.`));
+  if (items.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'Where in each overlap, along the grain and across it' },
+    { kind: 'list', items: [...new Set(items)] },
+  ];
+}
+
 function fastenerNotes(rows: readonly FastenerRow[]): readonly string[] {
   const without = rows.flatMap(row =>
     row.without === undefined ? [] : [`${row.joint}: ${row.without}.`],
@@ -97,9 +113,16 @@ function glueFacts({ glue, display }: Plan): Block {
         text: formatFigure(glue.cureTime, display),
         because: glue.cureTime.because,
       },
-      { name: 'Not below', text: formatFigure(glue.lowest, display), because: glue.lowest.because },
     ],
   };
+}
+
+/** Told where it is another choice than the fewest cans. */
+function leastOverFact({ buy, leastOver }: SealerPlan, display: Display): readonly Fact[] {
+  const { cans, over } = leastOver;
+  if (cans === buy) return [];
+  const left = formatFigure(over, display);
+  return [{ name: 'Least left over', text: `${cans}, ${left} left`, because: over.because }];
 }
 
 function sealerFacts({ sealer, display }: Plan): Block {
@@ -112,6 +135,7 @@ function sealerFacts({ sealer, display }: Plan): Block {
         text: `${formatFigure(sealer.amount, display)} for ${formatFigure(sealer.faces, display)} of faces and ${formatFigure(sealer.endGrain, display)} of end grain; ${sealer.buy}`,
         because: sealer.amount.because,
       },
+      ...leastOverFact(sealer, display),
       {
         name: 'Wipe after',
         text: formatFigure(sealer.dwell, display),

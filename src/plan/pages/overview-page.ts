@@ -5,6 +5,7 @@ import type { Block, Fact, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import { boughtCount } from '../buy-lines.js';
 import type { FitCheck, Plan } from '../plan.js';
+import { planterBlocks } from './planter-blocks.js';
 
 /** What it will be: sizes, weight, how much wood and time, and whether it suits the place. */
 export function overviewPage(plan: Plan): Page {
@@ -81,6 +82,7 @@ export function fitPage(plan: Plan): Page {
         },
       },
       { kind: 'list', items: plan.fit.flatMap(fitWords) },
+      ...planterBlocks(plan),
       ...holdBlocks(plan),
       {
         kind: 'words',

@@ -3,7 +3,8 @@ import { formatFigure } from '../../measure/figure-text.js';
 import { formatLengthExact } from '../../measure/format-length.js';
 import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
-import type { Plan, SpacingRow } from '../plan.js';
+import type { Plan, SpacingRow, ToolRow } from '../plan.js';
+import { footBlocks, squareBlocks } from './square-blocks.js';
 
 /** Even spacing: marks from one end, and the sum that has to close. */
 export function spacingPage(plan: Plan): Page {
@@ -16,6 +17,8 @@ export function spacingPage(plan: Plan): Page {
         text: 'Hook the tape once and make all marks from that end. A spacer only holds a piece on its mark.',
       },
       ...plan.spacing.flatMap(row => spacingBlocks(row, plan)),
+      ...squareBlocks(plan),
+      ...footBlocks(plan),
     ],
   };
 }
@@ -75,7 +78,7 @@ export function toolsPage(plan: Plan): Page {
           id: 'tools',
           columns: [{ title: 'Tool' }, { title: 'Who' }, { title: 'What for', grow: true }],
           rows: plan.tools.map(tool => [
-            tool.name,
+            toolName(tool, plan),
             tool.who === 'lead' ? 'lead only' : 'both',
             tool.use,
           ]),
@@ -91,6 +94,12 @@ export function toolsPage(plan: Plan): Page {
       },
     ],
   };
+}
+
+/** Bar clamps are counted, since too few of them stop the work. */
+function toolName({ id, name }: ToolRow, { glueUps }: Plan): string {
+  const clamps = Math.max(0, ...glueUps.map(row => row.clamps.value));
+  return id === 'clamps' && clamps > 0 ? `${name}: ${clamps}` : name;
 }
 
 /** How long, and how it falls into sessions. */

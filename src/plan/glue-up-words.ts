@@ -1,0 +1,45 @@
+import type { GlueUpRow } from './glue-rows.js';
+import type { Step } from './plan.js';
+
+/** "8, one after the other", "1, all at once". */
+export function glueUpCount({ count }: GlueUpRow): string {
+  return count.value === 1 ? '1, all at once' : `${count.value}, one after the other`;
+}
+
+/** What lies in each: "4 joints of 2 panel rails and 2 posts". */
+export function glueUpPieces({ kinds }: GlueUpRow): string {
+  const several = kinds.length > 1;
+  return kinds
+    .map(kind => {
+      const words = `${kind.joints} joints of ${kind.pieces}`;
+      return several ? `${kind.count} with ${words}` : words;
+    })
+    .join('; ')
+    .replaceAll(/\b1 joints/g, '1 joint');
+}
+
+/** "about 5 min for two people". */
+export function glueUpTime({ kinds, people, fits }: GlueUpRow): string {
+  const longest = Math.max(...kinds.map(({ minutes }) => minutes.value));
+  const time = `about ${Math.ceil(longest - 1e-9)} min for ${people === 2 ? 'two people' : 'one person'}`;
+  return fits
+    ? time
+    : `${time}, longer than this glue stays open: take a slower one or a second person`;
+}
+
+/** "2 each; with 6 nobody waits, 3 glue-ups in clamps at once". */
+export function clampWords({ clampsEach, clamps, atOnce }: GlueUpRow): string {
+  if (clampsEach === 0) return 'none: brads hold until the glue has set';
+  if (atOnce === 1) return String(clampsEach);
+  return `${clampsEach} each; with ${clamps.value} nobody waits, ${atOnce} glue-ups in clamps at once`;
+}
+
+/** The lines that a step shows about its glue-ups. */
+export function glueUpLines(row: GlueUpRow): Step['settings'] {
+  return [
+    { name: 'Glue-ups', text: glueUpCount(row) },
+    { name: 'In each', text: glueUpPieces(row) },
+    { name: 'Each takes', text: glueUpTime(row) },
+    { name: 'Clamps', text: clampWords(row) },
+  ];
+}

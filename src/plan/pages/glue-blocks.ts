@@ -1,0 +1,48 @@
+import type { Block } from '../../text/page.js';
+import { type DayRule, dayRuleText } from '../day-rule.js';
+import { clampWords, glueUpCount, glueUpPieces, glueUpTime } from '../glue-up-words.js';
+import type { Plan } from '../plan.js';
+
+/** How glued steps are split, and what each takes. */
+export function glueUpBlocks({ glueUps }: Plan): readonly Block[] {
+  if (glueUps.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'Glue-ups: what is brushed, closed and clamped in one go' },
+    {
+      kind: 'table',
+      table: {
+        id: 'glue-ups',
+        columns: [
+          { title: 'Step', grow: true },
+          { title: 'Glue-ups', grow: true },
+          { title: 'In each', grow: true },
+          { title: 'Takes', grow: true },
+          { title: 'Bar clamps', grow: true },
+        ],
+        rows: glueUps.map(row => [
+          row.title,
+          glueUpCount(row),
+          glueUpPieces(row),
+          glueUpTime(row),
+          clampWords(row),
+        ]),
+      },
+    },
+  ];
+}
+
+/** The conditions that a day has to meet, all of them. */
+export function dayBlocks(what: string, rules: readonly DayRule[]): readonly Block[] {
+  if (rules.length === 0) return [];
+  return [
+    { kind: 'heading', text: `May I ${what} today? When all of this is so` },
+    {
+      kind: 'facts',
+      facts: rules.map(rule => ({
+        name: rule.name,
+        text: dayRuleText(rule),
+        because: rule.limit.because,
+      })),
+    },
+  ];
+}

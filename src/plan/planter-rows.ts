@@ -1,0 +1,52 @@
+import { COMPUTED } from '../measure/figure.js';
+import { figure } from '../measure/figure-text.js';
+import type { Display } from '../measure/quantities.js';
+import type { PlanterRow } from './planter.js';
+import { drainFigures } from './planter-drain.js';
+import { type Room, roomIn } from './planter-inside.js';
+import { pottedWeight, soilFigures } from './planter-soil.js';
+import type { PlanterBox } from './planter-stands.js';
+import { potRows } from './pot-rows.js';
+
+/** Each different planter once: what it holds, how it drains, and where its pots come to. */
+export function planterRows(boxes: readonly PlanterBox[], display: Display): readonly PlanterRow[] {
+  const alike = new Map<string, PlanterRow>();
+  for (const box of boxes) {
+    const row = planterRow(box, display);
+    if (row === undefined) continue;
+    const key = JSON.stringify(row, rounded);
+    const known = alike.get(key);
+    alike.set(key, known === undefined ? row : { ...known, places: known.places + 1 });
+  }
+  return [...alike.values()];
+}
+
+/** Equal to a thousandth is equal: one box is the mirror image of the other. */
+function rounded(_key: string, value: unknown): unknown {
+  return typeof value === 'number' ? value.toFixed(3) : value;
+}
+
+function planterRow(box: PlanterBox, display: Display): PlanterRow | undefined {
+  const blocks = box.pots.flatMap(pot => pot.blocks);
+  const room = roomIn(box.parts, blocks);
+  if (room === undefined) return undefined;
+  const planks = box.parts.filter(part => part.loose && !blocks.includes(part));
+  return {
+    name: box.name,
+    places: 1,
+    inside: insideFigures(room),
+    pots: potRows(box.pots, room, display),
+    potted: pottedWeight(box.pots),
+    ...soilFigures(room, display),
+    ...drainFigures(planks, room),
+  };
+}
+
+function insideFigures({ x, y, floor, rim }: Room) {
+  const between = 'between the boards that face each other';
+  return {
+    long: figure(x[1] - x[0], 'mm', between, COMPUTED),
+    deep: figure(y[1] - y[0], 'mm', between, COMPUTED),
+    high: figure(rim - floor, 'mm', 'from the floor to the rim', COMPUTED),
+  };
+}

@@ -1,0 +1,28 @@
+import type { Display } from '../measure/quantities.js';
+import { footLine } from './foot-words.js';
+import { glueUpLines } from './glue-up-words.js';
+import type { Step } from './plan.js';
+import { squareLines } from './square-words.js';
+import type { TradeParts } from './trade-parts.js';
+
+/** The tool by which a step is known to set the piece level. */
+const LEVEL = 'level';
+
+/** Steps with what was worked out for them: their glue-ups, their diagonals, what goes under the feet. */
+export function withTradeLines(
+  build: readonly Step[],
+  { glueUps, squares, feet }: Pick<TradeParts, 'glueUps' | 'squares' | 'feet'>,
+  display: Display,
+): readonly Step[] {
+  return build.map(step => {
+    const ups = glueUps.filter(row => row.step === step.id).flatMap(glueUpLines);
+    const square = squares.filter(row => row.step === step.id);
+    const levels = step.phase === 'place' && step.tools.includes(LEVEL);
+    const shims = levels ? feet.map(row => footLine(row, display)) : [];
+    return {
+      ...step,
+      settings: [...step.settings, ...ups, ...shims],
+      look: [...step.look, ...squareLines(square, display)],
+    };
+  });
+}
