@@ -298,9 +298,10 @@ const anySlip = fc
 describe('whatever is spoiled', () => {
   test('every piece still needed has a board or is told to have none, and no board gives too much', () => {
     fc.assert(
-      fc.property(anySlip, ({ about, good, slip }) => {
+      fc.property(anySlip, fc.boolean(), ({ about, good, slip }, isSecond) => {
         const { plan, setting } = rackPlan(about);
-        const work = spoiling(good, slip);
+        const before = isSecond ? spoiling(good, slip) : workOf({});
+        const work = spoiling(good, slip, before);
         const rack = rackNow('2x4', { plan, work, setting })?.rack;
         const planned = (rack?.boards ?? []).flatMap(({ cuts }) => cuts.map(({ mark }) => mark));
         // Counted from the cut list alone: so many in all less so many good.

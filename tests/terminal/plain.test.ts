@@ -77,7 +77,7 @@ describe('on a pipe', () => {
   });
 });
 
-/** Home, keys, interview, recap, plan, step, picture, list, timers, pause: a look at each. */
+/** Home, keys, interview, recap, plan, step, picture, list, timers, mistake, pause: a look at each. */
 async function visitAll(env: Readonly<Record<string, string>>): Promise<readonly BenchScreen[]> {
   benchOnDisk(home, ({ tally }) => tally !== undefined);
   const opened = openTerminal({ home, env });
@@ -104,6 +104,11 @@ async function visitAll(env: Readonly<Record<string, string>>): Promise<readonly
   await visit('l', /Which step/);
   await visit(KEY.escape, /Space: one more/);
   await visit('t', /Timers|timers|No timer/);
+  await visit(KEY.escape, /Space: one more/);
+  await visit('m', /Stop the saw first/);
+  await visit('1', /What happened to/);
+  await visit('1', /Nothing typed: none of it/);
+  await visit(KEY.enter, /Space: (?:do it so|read on)/);
   await visit(KEY.escape, /Space: one more/);
   await visit('p', /One line for next time/);
   await visit(KEY.enter, /Before you leave/);

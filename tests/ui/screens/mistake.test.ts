@@ -63,6 +63,21 @@ function recordedBy(keys: string, events: readonly Event[] = TWO_RAILS): readonl
   return pressed(keys, events).asks.flatMap(ask => (ask.kind === 'record' ? ask.events : []));
 }
 
+describe('one key at the step opens it', () => {
+  test.each([
+    ['at a step', TWO_RAILS],
+    ['when all is done', ALL_CUT],
+  ])('%s', (_, events) => {
+    expect(usedWith(stepScreen, at(events)).press('m').asks).toEqual([
+      { kind: 'go', to: 'mistake' },
+    ]);
+    expect(stepScreen.hints(stepScreen.open(at(events)), at(events))).toContainEqual({
+      key: 'm',
+      does: 'mistake',
+    });
+  });
+});
+
 describe('which piece', () => {
   test('the one under the saw comes first, then those counted, then what is no piece', () => {
     expect(viewLines(mistakeScreen, pressed('up').state, at(TWO_RAILS)).slice(2)).toEqual([
