@@ -1,0 +1,54 @@
+import type { Formula, Template } from './formula.js';
+import type { Place } from './place.js';
+import type { Selector } from './recipe.js';
+
+export type Phase =
+  | 'plan'
+  | 'buy'
+  | 'cut'
+  | 'notch'
+  | 'dry-fit'
+  | 'assemble'
+  | 'finish'
+  | 'place'
+  | 'hand-over';
+
+export type StepRule = {
+  readonly id: string;
+  readonly phase: Phase;
+  readonly title: Template;
+  readonly who: 'lead' | 'helper' | 'both';
+  readonly tools: readonly string[];
+  readonly say: readonly Template[];
+  readonly why?: Template;
+  /** Checked on the first piece, before the others are made. */
+  readonly first?: Template;
+  readonly look: readonly Template[];
+  /** Ids of cautions that the program knows, beside those of the tools. */
+  readonly care: readonly string[];
+  /** Parts that this step cuts: it becomes one step for each stop setting. */
+  readonly cuts: readonly Selector[];
+  /** Notches that this step cuts. */
+  readonly notches: readonly string[];
+  /** Joints that this step closes. */
+  readonly joins: readonly string[];
+  /** Parts or uses of assemblies that are set in place here: bright in the picture. */
+  readonly sets: readonly Selector[];
+  readonly tally?: Formula;
+  readonly timers: readonly TimerRule[];
+  /** Minutes of hands-on work beside what the counts imply. */
+  readonly minutes?: Formula;
+  readonly when?: Formula;
+  readonly at: Place;
+};
+
+export type TimerRule = {
+  readonly id: string;
+  readonly name: string;
+  /** A rule of the trade, or a number of minutes. */
+  readonly lasts: 'glue-clamp' | 'glue-cure' | 'sealer-dwell' | 'sealer-dry' | Formula;
+  /** Steps that must not begin before it has run out. */
+  readonly before: readonly string[];
+  /** What to do when it rings. */
+  readonly then: string;
+};
