@@ -31,6 +31,11 @@ async function open(
   const { openWorkbook } = await import('./commands/open-workbook.js');
   const { display } = given;
   const { folder, warning } = dataPlace(given.data, thisMachine());
+  process.once('uncaughtException', error => {
+    terminal.close();
+    say(stopped(error, folder));
+    process.exit();
+  });
   try {
     await openWorkbook({
       terminal,
@@ -48,9 +53,15 @@ async function open(
       notice: warning,
     });
   } catch (error) {
-    const what = error instanceof Error ? error.message : String(error);
-    say(failed([`Notchbook stopped: ${what}`, `Your builds are in ${folder}.`], EXIT.problems));
+    say(stopped(error, folder));
   }
+}
+
+/** A mistake of ours ends the program with a sentence, after the user's own screen is back. */
+function stopped(error: unknown, folder: string): Outcome {
+  const what = error instanceof Error ? error.message : String(error);
+  const kept = `All that was shown as saved is in ${folder}. Start again to go on from there.`;
+  return failed([`Notchbook stopped by a mistake of its own: ${what}`, kept], EXIT.problems);
 }
 
 async function workedOut(words: readonly string[]): Promise<Outcome> {
