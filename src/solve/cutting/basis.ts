@@ -84,12 +84,21 @@ export function solveColumn(program: LinearProgram, variable: number, result: Fl
 function eliminate(inverse: Float64Array, n: number, place: number, column: Float64Array): void {
   const from = place * n;
   const pivot = column[place] as number;
-  for (let i = 0; i < n; i++) inverse[from + i] = (inverse[from + i] as number) / pivot;
+  // Most rows of an inverse are mostly zeros: only the places that are not are touched.
+  const filled = new Int32Array(n);
+  let size = 0;
+  for (let i = 0; i < n; i++) {
+    const entry = inverse[from + i] as number;
+    if (entry === 0) continue;
+    inverse[from + i] = entry / pivot;
+    filled[size++] = i;
+  }
   for (let r = 0; r < n; r++) {
     const factor = column[r] as number;
     if (r === place || factor === 0) continue;
     const to = r * n;
-    for (let i = 0; i < n; i++) {
+    for (let at = 0; at < size; at++) {
+      const i = filled[at] as number;
       inverse[to + i] = (inverse[to + i] as number) - factor * (inverse[from + i] as number);
     }
   }

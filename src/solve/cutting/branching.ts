@@ -16,8 +16,11 @@ export function chooseFraction(
   extraRows: Map<string, number>,
 ): Fraction | undefined {
   const values = columnValues(program);
+  const kinds = program.kindRow.length - 1;
   return (
-    chooseCount(program, values) ?? chooseGroup(program, values, extraRows) ?? choosePattern(values)
+    chooseCount(program, values) ??
+    (kinds > 1 ? chooseGroup(program, values, extraRows) : undefined) ??
+    choosePattern(values)
   );
 }
 
@@ -54,9 +57,15 @@ function mostBroken(values: ArrayLike<number>, slack = nearWhole): number {
   return best;
 }
 
+/** The pattern with the largest fraction: using it once more leads soonest to a plan. */
 function choosePattern(values: Float64Array): Fraction | undefined {
-  const j = mostBroken(values);
-  return j < 0 ? undefined : { variable: j, value: values[j] as number };
+  let best = -1;
+  let most = nearWhole;
+  values.forEach((value, j) => {
+    const part = value - Math.floor(value);
+    if (part > most && part < 1 - nearWhole) [best, most] = [j, part];
+  });
+  return best < 0 ? undefined : { variable: best, value: values[best] as number };
 }
 
 type Group = { readonly kind: number; readonly piece: number; readonly least: number };

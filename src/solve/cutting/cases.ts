@@ -30,7 +30,7 @@ export function changesOf(one: Case): Change[] {
   return changes;
 }
 
-/** The two halves of a case that split at a broken value; the nearer one first. */
+/** The two halves of a case that split at a broken value; the nearer one first, of a pattern the one that uses it. */
 export function halves(
   program: LinearProgram,
   from: Case,
@@ -47,7 +47,7 @@ export function halves(
   });
   const below = half([lower, Math.floor(value)]);
   const above = half([Math.ceil(value), upper]);
-  return value - Math.floor(value) < 0.5 ? [below, above] : [above, below];
+  return variable < 0 && value - Math.floor(value) < 0.5 ? [below, above] : [above, below];
 }
 
 /** Gives a variable new limits. */

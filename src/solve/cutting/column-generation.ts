@@ -33,8 +33,7 @@ export function relax(problem: ReducedProblem, known: readonly Use[], work: Work
     columns.add(pattern.kind, problem.kinds[pattern.kind]?.cost ?? 0, pattern.counts);
   }
   const program = newProgram(columns, {
-    // A tiny, uneven excess of every demand keeps the simplex method from going in circles.
-    demands: problem.demands.map((demand, i) => demand + 1e-6 * (1 + ((i * 7) % 13))),
+    demands: spreadDemands(problem.demands),
     kindLimits: problem.kinds.map(kind =>
       kind.available < Infinity ? ([-Infinity, kind.available] as const) : undefined,
     ),
@@ -49,6 +48,11 @@ export function relax(problem: ReducedProblem, known: readonly Use[], work: Work
   });
   recomputeValues(program);
   return { program, prices, bound };
+}
+
+/** Demands with a tiny, uneven excess, which keeps the simplex method from going in circles. */
+export function spreadDemands(demands: readonly number[]): number[] {
+  return demands.map((demand, i) => (demand > 0 ? demand + 1e-6 * (1 + ((i * 7) % 13)) : 0));
 }
 
 /** One column for each length, of boards filled with it alone, to begin with; returns their numbers. */

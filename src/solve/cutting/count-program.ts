@@ -1,7 +1,7 @@
 import { recomputePrices, recomputeValues } from './basis.js';
 import { type Prices, partsPerCent } from './bound.js';
 import { beginAt, type Case, changesOf, countLimitsOf, setLimits } from './cases.js';
-import { priceOut } from './column-generation.js';
+import { priceOut, spreadDemands } from './column-generation.js';
 import { Columns } from './columns.js';
 import { type CountLimits, nextCost, stockLimits } from './count-limits.js';
 import { solveDual } from './dual-simplex.js';
@@ -13,8 +13,7 @@ import type { Work } from './work.js';
 export function newCountProgram(problem: ReducedProblem, known: Columns): LinearProgram {
   const { kinds, total } = stockLimits(problem);
   return newProgram(poolOf(problem, known), {
-    // The same tiny excess of demand as in the first relaxation keeps the steps from going in circles.
-    demands: problem.demands.map((demand, i) => demand + 1e-6 * (1 + ((i * 7) % 13))),
+    demands: spreadDemands(problem.demands),
     kindLimits: kinds,
     total,
   });

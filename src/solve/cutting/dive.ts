@@ -1,102 +1,143 @@
-import type { Relaxation } from './column-generation.js';
-import { relax } from './column-generation.js';
-import type { Pattern, Remainder, Use } from './greedy.js';
+import { recomputeValues } from './basis.js';
+import { partsPerCent } from './bound.js';
+import { beginAt, type Start, startOf } from './cases.js';
+import { priceOut, type Relaxation, spreadDemands } from './column-generation.js';
+import { nextCost, stockLimits } from './count-limits.js';
+import { solveDual } from './dual-simplex.js';
+import { fixedNumbers } from './fixed-numbers.js';
+import type { Remainder, Use } from './greedy.js';
 import { costOf, fillGreedily, wholeProblem } from './greedy.js';
-import { columnValues } from './linear-program.js';
+import { columnValues, type LinearProgram } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
 import type { Work } from './work.js';
 import { isSpent } from './work.js';
 
+/** Dives at most; each but the first prefers other boards. */
+const mostDives = 8;
+
 /**
- * Follows the relaxed solution down to a plan: takes its whole boards, or else the board it wants most, solves
- * what remains afresh, and so on. After every step the rest is also filled longest first; the cheapest plan met
- * is returned, at once when it costs no more than `floor`. Costs a few relaxations.
+ * Follows the relaxed solution down to a plan: takes its whole boards, or else a board it wants much, solves what
+ * remains, and so on. After every step the rest is also filled longest first. Dives again, from fixed start
+ * numbers with other preferences, until a plan costs no more than `floor`. Returns the cheapest plan met,
+ * `known` when none is cheaper.
  */
 export function dive(
   problem: ReducedProblem,
-  relaxation: Relaxation,
-  floor: number,
+  { program }: Relaxation,
+  { known, floor }: { known: readonly Use[]; floor: number },
   work: Work,
 ): readonly Use[] {
-  const taken: Use[] = [];
-  let rest = wholeProblem(problem);
-  let now: Relaxation | undefined = relaxation;
-  let best: readonly Use[] = [];
-  let least = Infinity;
-  while (now !== undefined) {
-    const known = patternsOf(problem, rest, now);
-    const next = wantedBoards(known, now);
-    taken.push(...next);
-    rest = without(rest, next);
-    const plan = [...taken, ...fillGreedily(problem, rest)];
-    const cost = costOf(problem, plan);
-    if (cost < least) [best, least] = [plan, cost];
-    const done = rest.demands.every(count => count <= 0) || least <= floor || isSpent(work);
-    now = done ? undefined : relax(remaining(problem, rest), stillFitting(rest, known), work);
+  const start = startOf(program);
+  let best = known;
+  for (let turn = 0; turn < mostDives && costOf(problem, best) > floor; turn++) {
+    if (isSpent(work) || (turn > 0 && !backTo(problem, program, start, work))) return best;
+    const aim = { most: costOf(problem, best) - 1, floor, turn };
+    best = new Dive(problem, program, aim, work).run() ?? best;
   }
   return best;
 }
 
-/** The problem of what remains; lengths no longer wanted are left out. */
-export function remaining(problem: ReducedProblem, rest: Remainder): ReducedProblem {
-  const wanted = wantedLengths(rest);
-  return {
-    ...problem,
-    lengths: wanted.map(i => problem.lengths[i] ?? 0),
-    demands: wanted.map(i => rest.demands[i] ?? 0),
-    pieces: wanted.map(i => problem.pieces[i] ?? []),
-    kinds: problem.kinds.map((kind, k) => ({ ...kind, available: rest.available[k] ?? 0 })),
-  };
+/** Brings the program back to the relaxed solution of the whole problem. */
+function backTo(
+  problem: ReducedProblem,
+  program: LinearProgram,
+  start: Start,
+  work: Work,
+): boolean {
+  setRest(program, wholeProblem(problem));
+  return beginAt(program, start, work);
 }
 
-function wantedLengths(rest: Remainder): number[] {
-  return [...rest.demands.keys()].filter(i => (rest.demands[i] ?? 0) > 0);
-}
-
-/** The patterns of a relaxation of the rest, over all lengths. */
-function patternsOf(problem: ReducedProblem, rest: Remainder, { program }: Relaxation): Pattern[] {
-  const wanted = wantedLengths(rest);
-  return Array.from({ length: program.columns.size }, (_, j) => {
-    const counts = problem.lengths.map(() => 0);
-    program.columns.counts(j, wanted.length).forEach((count, place) => {
-      counts[wanted[place] ?? 0] = count;
-    });
-    return { kind: program.columns.kind[j] ?? 0, counts };
+/** Makes the program ask for what remains only. */
+function setRest(program: LinearProgram, { demands, available }: Remainder): void {
+  spreadDemands(demands).forEach((demand, i) => {
+    program.rowLower[i] = demand;
+  });
+  available.forEach((count, k) => {
+    const row = program.kindRow[k] as number;
+    if (row >= 0) program.rowUpper[row] = count;
   });
 }
 
-/** Patterns that hold no more than is still wanted, over the lengths still wanted. */
-function stillFitting(rest: Remainder, patterns: readonly Pattern[]): Use[] {
-  const wanted = wantedLengths(rest);
-  return patterns
-    .filter(({ counts }) => counts.every((count, i) => count <= (rest.demands[i] ?? 0)))
-    .map(({ kind, counts }) => ({
-      pattern: { kind, counts: wanted.map(i => counts[i] ?? 0) },
-      times: 1,
-    }));
-}
+class Dive {
+  private readonly random: (below: number) => number;
+  private readonly taken: Use[] = [];
+  private rest: Remainder;
+  private best: readonly Use[] | undefined;
+  private most: number;
 
-/** Whole boards of the relaxed solution of the rest; if it has none, one board of the largest fraction. */
-function wantedBoards(patterns: readonly Pattern[], { program }: Relaxation): Use[] {
-  const values = columnValues(program);
-  const use = (j: number, times: number): Use => ({ pattern: patterns[j] as Pattern, times });
-  const whole: Use[] = [];
-  let largest = 0;
-  values.forEach((value, j) => {
-    if (value >= 1 - 1e-6) whole.push(use(j, Math.floor(value + 1e-6)));
-    if (value > (values[largest] as number)) largest = j;
-  });
-  return whole.length > 0 ? whole : [use(largest, 1)];
-}
-
-function without(rest: Remainder, uses: readonly Use[]): Remainder {
-  const demands = [...rest.demands];
-  const available = [...rest.available];
-  for (const { pattern, times } of uses) {
-    pattern.counts.forEach((count, i) => {
-      demands[i] = Math.max(0, (demands[i] ?? 0) - count * times);
-    });
-    available[pattern.kind] = (available[pattern.kind] ?? 0) - times;
+  constructor(
+    private readonly problem: ReducedProblem,
+    private readonly program: LinearProgram,
+    private readonly aim: { most: number; floor: number; turn: number },
+    private readonly work: Work,
+  ) {
+    this.rest = wholeProblem(problem);
+    this.most = aim.most;
+    this.random = fixedNumbers(20_011 + aim.turn);
   }
-  return { demands, available };
+
+  /** The cheapest plan of at most the aimed cost, or undefined. */
+  run(): readonly Use[] | undefined {
+    do {
+      this.take();
+      const plan = [...this.taken, ...fillGreedily(this.problem, this.rest)];
+      const cost = costOf(this.problem, plan);
+      if (cost <= this.most) [this.best, this.most] = [plan, cost - 1];
+    } while (this.most >= this.aim.floor && this.solveRest());
+    return this.best;
+  }
+
+  private take(): void {
+    const demands = [...this.rest.demands];
+    const available = [...this.rest.available];
+    for (const use of this.wantedBoards()) {
+      this.taken.push(use);
+      use.pattern.counts.forEach((count, i) => {
+        demands[i] = Math.max(0, (demands[i] ?? 0) - count * use.times);
+      });
+      available[use.pattern.kind] = (available[use.pattern.kind] ?? 0) - use.times;
+    }
+    this.rest = { demands, available };
+  }
+
+  /** Whole boards of the relaxed solution; if it has none, one board of a large fraction. */
+  private wantedBoards(): Use[] {
+    const { columns } = this.program;
+    const use = (j: number, times: number): Use => ({
+      pattern: {
+        kind: columns.kind[j] ?? 0,
+        counts: columns.counts(j, this.problem.lengths.length),
+      },
+      times,
+    });
+    const whole: Use[] = [];
+    let first = 0;
+    let most = 0;
+    columnValues(this.program).forEach((value, j) => {
+      if (value >= 1 - 1e-4) whole.push(use(j, Math.floor(value + 1e-4)));
+      if (value < 1e-4) return;
+      const wish = this.aim.turn === 0 ? value : value * (600 + this.random(1000));
+      if (wish > most) [first, most] = [j, wish];
+    });
+    return whole.length > 0 ? whole : [use(first, 1)];
+  }
+
+  /** Solves what remains; false when nothing does, or when no plan of interest can come of it. */
+  private solveRest(): boolean {
+    const { program, work, rest } = this;
+    if (isSpent(work) || rest.demands.every(count => count <= 0)) return false;
+    setRest(program, rest);
+    recomputeValues(program);
+    if (solveDual(program, Infinity, work).kind !== 'optimal') return false;
+    const problem = {
+      ...this.problem,
+      demands: rest.demands,
+      kinds: this.problem.kinds.map((kind, k) => ({ ...kind, available: rest.available[k] ?? 0 })),
+    };
+    const limits = stockLimits(problem);
+    const left = this.most - costOf(problem, this.taken);
+    const { bound } = priceOut(problem, program, { limits, enough: left * partsPerCent }, work);
+    return nextCost(problem, limits, Math.ceil(bound / partsPerCent)) <= left;
+  }
 }

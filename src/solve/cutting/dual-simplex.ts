@@ -34,7 +34,7 @@ export function solveDual(program: LinearProgram, cutoff: number, work: Work): D
   let cost = currentCost(program);
   const mostPivots = 50 + 10 * program.rows;
   for (let step = 0; step < mostPivots && !isSpent(work); step++) {
-    if (program.pivots > 60 && !refactor(program, work)) break;
+    if (program.pivots > 60 + program.rows / 2 && !refactor(program, work)) break;
     if (cost > cutoff) return { kind: 'cutoff', cost };
     const place = worstPlace(program);
     if (place < 0) return { kind: 'optimal', cost: currentCost(program) };

@@ -1,16 +1,8 @@
+import { fixedNumbers } from './fixed-numbers.js';
 import type { Use } from './greedy.js';
 import type { ReducedProblem } from './normalize.js';
 import type { Handful, RackBoard } from './rack.js';
 import { Rack } from './rack.js';
-
-/** Whole numbers below a limit, from a fixed start (D.H. Lehmer's generator with the factor 48271). */
-function fixedNumbers(): (below: number) => number {
-  let state = 20_011;
-  return below => {
-    state = (state * 48_271) % 2_147_483_647;
-    return state % below;
-  };
-}
 
 /** How many exchanges are tried for each board, and at most. */
 const triesForBoard = 60;
@@ -23,7 +15,7 @@ const mostTries = 3000;
  */
 export function exchangePieces(problem: ReducedProblem, uses: readonly Use[]): Use[] {
   const rack = new Rack(problem, uses);
-  const random = fixedNumbers();
+  const random = fixedNumbers(20_011);
   let best = { settings: rack.settings, left: rack.longestLeft(), boards: [...rack.boards] };
   const tries =
     rack.boards.length < 2 ? 0 : Math.min(mostTries, triesForBoard * rack.boards.length);

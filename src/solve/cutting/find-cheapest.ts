@@ -18,9 +18,7 @@ export function findCheapest(problem: ReducedProblem, work: Work): Cheapest {
   const first = fillGreedily(problem, wholeProblem(problem));
   const relaxation = relax(problem, first, work);
   const least = nextCost(problem, stockLimits(problem), Math.ceil(relaxation.bound / partsPerCent));
-  const isSettled = costOf(problem, first) <= least;
-  const dived = isSettled ? first : dive(problem, relaxation, least, work);
-  const uses = costOf(problem, dived) < costOf(problem, first) ? dived : first;
+  const uses = dive(problem, relaxation, { known: first, floor: least }, work);
   const cost = costOf(problem, uses);
   const begin = { uses, cost, lowerBound: Math.min(cost, least), cases: 0 };
   return { ...climb(problem, relaxation, begin, work), relaxation };

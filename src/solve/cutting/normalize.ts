@@ -149,6 +149,9 @@ function withSingleKind(
   if (endless.some(kind => kind.room >= longest)) return [...kinds];
   const dearest = Math.max(0, ...endless.map(kind => kind.cost));
   const limited = kinds.filter(kind => kind.available < Infinity);
-  const cost = limited.reduce((sum, kind) => sum + kind.cost * kind.available, 1 + total * dearest);
+  const dear = limited.reduce((sum, kind) => sum + kind.cost * kind.available, 1 + total * dearest);
+  // A multiple of what all prices are multiples of, so that all sums of prices stay such multiples.
+  const step = kinds.reduce((gcd, kind) => greatestCommonDivisor(gcd, kind.cost), 0);
+  const cost = step === 0 ? dear : Math.ceil(dear / step) * step;
   return [...kinds, { room: longest, cost, available: Infinity, single: true, stock: [] }];
 }

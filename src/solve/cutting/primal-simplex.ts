@@ -18,7 +18,7 @@ export function solvePrimal(program: LinearProgram, work: Work): boolean {
   };
   const column = new Float64Array(program.rows);
   while (!isSpent(work)) {
-    if (program.pivots > 60 && !refactor(program, work)) return false;
+    if (program.pivots > 60 + program.rows / 2 && !refactor(program, work)) return false;
     const entering = mostPromising(program);
     if (entering === undefined) {
       recomputeValues(program);
