@@ -53,9 +53,9 @@ function alikeJoints(
   const choices = new Map<string, Chosen>();
   const chosenByKey = new Map<string, Chosen>();
   for (const joint of joints.filter(it => it.with !== 'glue' && it.each > 0)) {
-    const { with: kind, grain, through, holds, each } = joint;
+    const { name, with: kind, grain, through, holds, each } = joint;
     const sides = AXES.map(axis => round(extent(joint.patch, axis)));
-    const wood = [kind, grain, round(through), round(holds), each, ...sides].join();
+    const wood = [name, kind, grain, round(through), round(holds), each, ...sides].join();
     const chosen = choices.get(wood) ?? choose(joint, partById.get(joint.from), setting);
     choices.set(wood, chosen);
     const key = [joint.name, joint.grain, round(joint.through), chosenName(chosen)].join();

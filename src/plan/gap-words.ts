@@ -1,8 +1,8 @@
 import { DRAIN_GAP, type GapTrouble, type YearOfGap } from '../materials/gap-today.js';
 import { SEATING } from '../materials/seating.js';
 import { sourceText } from '../measure/figure-text.js';
-import { formatLengthExact } from '../measure/format-length.js';
 import type { Display } from '../measure/quantities.js';
+import { onTheRule } from './on-tape.js';
 
 const VERDICTS: Readonly<Record<GapTrouble['kind'], string>> = {
   closes: 'closes',
@@ -20,7 +20,7 @@ export function verdictOf({ troubles }: YearOfGap): string {
 /** A sentence for each trouble, with the rule it goes by; one sentence when there is none. */
 export function troubleWords(gap: YearOfGap, display: Display): readonly string[] {
   if (gap.troubles.length === 0) {
-    return ['Drains when wettest, and no month within the finger and head gaps named here.'];
+    return ['Drains when wettest, and at no time holds a finger or a head by these rules.'];
   }
   return gap.troubles.map(trouble => TROUBLES[trouble.kind](gap, display));
 }
@@ -29,9 +29,9 @@ type Worder = (gap: YearOfGap, display: Display) => string;
 
 const TROUBLES: Readonly<Record<GapTrouble['kind'], Worder>> = {
   closes: ({ wet }, display) =>
-    `Closes: when wettest the boards push each other by ${formatLengthExact(-wet, display)}.`,
+    `Closes: when wettest the boards push each other by ${onTheRule(-wet, display)}.`,
   'holds-water': ({ wet }, display) =>
-    `Holds water: ${formatLengthExact(wet, display)} when wettest, and ${formatLengthExact(DRAIN_GAP.value, display)} are wanted (${sourceText(DRAIN_GAP.source)}).`,
+    `Holds water: ${onTheRule(wet, display)} when wettest, and ${onTheRule(DRAIN_GAP.value, display)} is wanted (${sourceText(DRAIN_GAP.source)}).`,
   finger: (gap, display) => trapWords('a finger', gap, display, SEATING.fingerTrap),
   head: (gap, display) => trapWords('a child’s head', gap, display, SEATING.headTrap),
 };
@@ -42,6 +42,6 @@ function trapWords(
   display: Display,
   { from, to, source }: (typeof SEATING)['fingerTrap' | 'headTrap'],
 ): string {
-  const length = (mm: number) => formatLengthExact(mm, display);
+  const length = (mm: number) => onTheRule(mm, display);
   return `May hold ${what}: from ${length(wet)} to ${length(dry)} through the year, and ${length(from)} to ${length(to)} is to be kept out of (${sourceText(source)}).`;
 }

@@ -4,6 +4,7 @@ import { figure } from '../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
 import { troubleWords, verdictOf } from './gap-words.js';
+import { onTheRule } from './on-tape.js';
 import type { GapYear } from './plan.js';
 import type { Setting } from './setting.js';
 
@@ -18,7 +19,6 @@ export function gapYear(gap: Mm, piece: Mm, setting: Setting): GapYear {
   const year = boardYear(wood, moisture, swing);
   const shown = yearOfGap(gap, year);
   const better = gapToday(year).set.now;
-  const length = (mm: Mm) => formatLengthExact(mm, display);
   return {
     today: figure(
       gap,
@@ -39,7 +39,7 @@ export function gapYear(gap: Mm, piece: Mm, setting: Setting): GapYear {
       ...troubleWords(shown, display),
       ...(shown.troubles.length === 0
         ? []
-        : [`Set today, ${length(better)} would go well all year.`]),
+        : [`Set today, ${onTheRule(better, display)} would go well all year.`]),
     ],
   };
 }

@@ -28,7 +28,7 @@ export function glueRules(
     },
     {
       name: 'Tonight',
-      text: `not under ${say(lowest.value)} for ${HOLD_WARM_HOURS.value} h, or ${HOLD_WARM_LONGER_HOURS.value} h where it comes within ${say(soon)}`,
+      text: `not under ${say(lowest.value)} for ${HOLD_WARM_HOURS.value} h, or ${HOLD_WARM_LONGER_HOURS.value} h where it falls to ${say(soon)}`,
       limit: figure(
         HOLD_WARM_HOURS.value * 60,
         'min',

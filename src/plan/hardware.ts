@@ -1,6 +1,8 @@
 import { SCREW_METALS } from '../materials/screw-metal.js';
 import { COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
+import { listWords } from '../text/list.js';
+import { cansFor } from './cans.js';
 import type { FastenerRow, GluePlan, HardwareRow, SealerPlan } from './plan.js';
 import type { Setting } from './setting.js';
 
@@ -56,10 +58,7 @@ function fastenerLine(rows: readonly FastenerRow[], { metal }: Setting): Hardwar
 
 /** Packs that hold so many with the least left over, the fewest packs where that is equal. */
 export function packWords(count: number, packs: readonly number[]): string {
-  const sizes = [...packs].sort((a, b) => b - a);
-  const best = sizes
-    .map(size => ({ size, number: Math.ceil(count / size) }))
-    .sort((a, b) => a.size * a.number - b.size * b.number || a.number - b.number)[0];
-  if (!best) return String(count);
-  return `${best.number} x box of ${best.size}`;
+  const sizes = packs.toReversed().map(holds => ({ name: `box of ${holds}`, holds }));
+  const { cans: boxes } = cansFor(count, sizes, 'left-over');
+  return listWords(boxes.map(({ offer, count: times }) => `${times} x ${offer.name}`));
 }

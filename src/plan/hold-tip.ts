@@ -83,12 +83,14 @@ function tipRow(tip: Tip, load: Kilograms, { role, inputs }: Told): HoldRow {
       ? 'nowhere does the seat reach past the outer edges of the feet, so weight on it presses straight down between them'
       : `${formatWeight(load, display)} sits ${reach} outside the feet; ${formatWeight(mostLoad, display)} there would lift the other side, empty as it stands`,
     value: figure(
-      overhang,
+      Math.max(0, overhang),
       'mm',
-      within ? 'the seat ends inside the feet' : 'seat beyond the feet',
+      within ? 'the seat ends over the feet' : 'seat beyond the feet',
       COMPUTED,
     ),
-    limit: 'inside the feet, or one and a half times as steady as the sum',
+    limit: within
+      ? 'not beyond the feet'
+      : 'beyond the feet only where it is one and a half times as steady as need be',
     verdict: verdict === 'holds by this sum' && !steady ? 'look again' : verdict,
     better:
       within || steady ? '' : 'Bring the feet out under the edge of the seat, or fix it down.',

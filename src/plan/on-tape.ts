@@ -1,4 +1,4 @@
-import { SIXTY_FOURTHS } from '../measure/displays.js';
+import { HALF_MILLIMETERS, SIXTY_FOURTHS } from '../measure/displays.js';
 import { formatLength, formatLengthExact } from '../measure/format-length.js';
 import { inches } from '../measure/inch.js';
 import type { Display, Mm } from '../measure/quantities.js';
@@ -23,6 +23,11 @@ export function onTheTape(length: Mm, display: Display): string {
   if (Math.abs(length) < display.grid / 2)
     return `less than ${formatLength(display.grid, display)}`;
   return `about ${formatLength(length, display)}`;
+}
+
+/** A small length as a steel rule shows it, in 64ths or half millimeters: 0.1099 in is "about 7/64 in". */
+export function onTheRule(length: Mm, { system }: Display): string {
+  return onTheTape(length, system === 'inch' ? SIXTY_FOURTHS : HALF_MILLIMETERS);
 }
 
 /** The same with the computed length behind it, where sums go on from it: "about 3/16 in (0.1786 in)". */

@@ -33,6 +33,7 @@ function planterRow(box: PlanterBox, display: Display): PlanterRow | undefined {
   const planks = box.parts.filter(part => part.loose && !blocks.includes(part));
   return {
     name: box.name,
+    steps: box.steps,
     places: 1,
     inside: insideFigures(room),
     pots: potRows(box.pots, room, display),

@@ -7,6 +7,8 @@ import { type PotOnBlocks, potsOnBlocks } from './pot-rows.js';
 /** One box of the piece that pots stand in, by the boards that make it. */
 export type PlanterBox = {
   readonly name: string;
+  /** Steps that set its blocks in place. */
+  readonly steps: readonly string[];
   readonly parts: readonly Part[];
   readonly pots: readonly PotOnBlocks[];
 };
@@ -25,8 +27,9 @@ export function planterBoxes(
       use.stands.flatMap(stand => {
         const parts = model.parts.filter(part => part.id.startsWith(`${use.id}/${stand.id}.`));
         const name = inWords(use.id);
+        const steps = stepsThatSet(`${use.id}.${rule.id}`, recipe);
         const pots = potsIn(parts, rule, { answers, stacks });
-        return parts.length === 0 ? [] : [{ name, parts, pots }];
+        return parts.length === 0 ? [] : [{ name, steps, parts, pots }];
       }),
     );
   });
@@ -49,6 +52,10 @@ function blocksOf({ things }: StackWish): number {
 function itemsOf(answers: Answers, { each }: StackRule): readonly Item[] {
   const list = answers[each];
   return list?.kind === 'items' ? list.value : [];
+}
+
+function stepsThatSet(path: string, { steps }: Recipe): readonly string[] {
+  return steps.filter(({ sets }) => sets.some(it => it.path === path)).map(({ id }) => id);
 }
 
 /** `planter_box` is "Planter box". */

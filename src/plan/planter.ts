@@ -6,7 +6,7 @@ export type PotRow = {
   readonly number: number;
   readonly height: Figure;
   readonly across: Figure;
-  /** `2 stacks of 2x4, 2x4 and 1x4`, or that it stands on the floor. */
+  /** `2 stacks, each 2 x 2x4 and 1 x 1x4`, or that it stands on the floor. */
   readonly blocks: string;
   /** Rim below the edge of the box; negative where it stands over it. */
   readonly rim: Figure;
@@ -21,6 +21,8 @@ export type PotRow = {
 /** A box for pots, or for soil. */
 export type PlanterRow = {
   readonly name: string;
+  /** Steps that set its blocks and pots. */
+  readonly steps: readonly string[];
   /** How many are alike. */
   readonly places: number;
   readonly inside: { readonly long: Figure; readonly deep: Figure; readonly high: Figure };

@@ -88,7 +88,7 @@ function topOf({ blocks }: PotOnBlocks, { floor }: Room): Mm {
   return Math.max(floor, ...blocks.map(({ box }) => box.max.z));
 }
 
-/** "2 stacks of 2x4, 2x4 and 1x4": layers from the bottom up. */
+/** "2 stacks, each 2 x 2x4 and 1 x 1x4": layers from the bottom up. */
 function blockWords({ blocks }: PotOnBlocks): string {
   const stacks = new Map<string, Part[]>();
   for (const block of blocks) {
@@ -99,7 +99,11 @@ function blockWords({ blocks }: PotOnBlocks): string {
   const [first] = stacks.values();
   if (first === undefined) return 'on the floor, no blocks';
   const layers = [...first].sort((a, b) => a.box.min.z - b.box.min.z);
-  return `${count(stacks.size, 'stack')} of ${listWords(layers.map(({ section }) => section.name))}`;
+  const kinds = [...new Set(layers.map(({ section }) => section.name))];
+  const words = kinds.map(
+    name => `${layers.filter(({ section }) => section.name === name).length} x ${name}`,
+  );
+  return `${count(stacks.size, 'stack')}, each ${listWords(words)}`;
 }
 
 /** Air round a rim: to the walls, and its half of what lies between it and each other pot. */

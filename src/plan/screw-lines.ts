@@ -56,10 +56,12 @@ export function placeWords(
   const along = places.map(place => place.along);
   const across = places.map(place => place.across);
   const centered = along.every(at => sameLength(at, length / 2));
+  const midway = across.every(at => sameLength(at, width / 2));
+  if (centered && midway) return 'in the middle';
   const start = centered
     ? 'in the middle of its length'
     : `${marks(along)} ${ends === 'none' ? 'from one end of the overlap' : 'from the end'}`;
-  if (across.every(at => sameLength(at, width / 2))) return `${start}, in the middle of its width`;
-  const by = new Set(along.map(at => at.toFixed(3))).size > 1 ? ' in turn' : '';
-  return `${start}, ${marks(across)} from one edge${by}`;
+  if (midway) return `${start}, in the middle of its width`;
+  const by = new Set(along.map(at => at.toFixed(3))).size > 1 ? 'in turn ' : '';
+  return `${start}, ${by}${marks(across)} from one edge`;
 }

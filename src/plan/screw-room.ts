@@ -65,7 +65,9 @@ export function screwWithRoom(joint: Joint, from: Part | undefined, setting: Set
   if (hasRoom(usual.gauge)) return usual;
   for (const gauge of LIGHTER.filter(it => it < usual.gauge && hasRoom(it))) {
     const lighter = chooseScrew({ ...wood, gauge }, display);
-    if (lighter.kind === 'screw' && !lighter.short) return lighter;
+    if (lighter.kind === 'screw' && !lighter.short) {
+      return { ...lighter, notes: [...lighter.notes, lighterWords(joint, usual.gauge, gauge)] };
+    }
   }
   return usual;
 }
@@ -73,3 +75,7 @@ export function screwWithRoom(joint: Joint, from: Part | undefined, setting: Set
 type Chosen = ReturnType<typeof chooseScrew>;
 
 const LIGHTER = [8, 6];
+
+function lighterWords({ name, each }: Joint, usual: number, gauge: number): string {
+  return `${name}: No. ${gauge}, since ${each} No. ${usual} would stand too near to the ends or to each other.`;
+}

@@ -1,13 +1,7 @@
 import { humidityAt } from '../materials/dew-point.js';
 import { BEFORE_SUNSET_HOURS, DEW_GONE_MINUTES, SPRINKLE_MINUTES } from '../materials/seal-day.js';
 import { formatSpread } from '../materials/seal-words.js';
-import {
-  ABOVE_DEW_POINT,
-  DAMPEST_AIR_PERCENT,
-  type SealerId,
-  sealerOf,
-  WETTEST_TO_SEAL,
-} from '../materials/sealer.js';
+import { ABOVE_DEW_POINT, type SealerId, sealerOf, WETTEST_TO_SEAL } from '../materials/sealer.js';
 import { formatClock } from '../measure/clock.js';
 import { figure } from '../measure/figure-text.js';
 import type { Celsius, Display } from '../measure/quantities.js';
@@ -27,7 +21,7 @@ function woodRules(): readonly DayRule[] {
   return [
     {
       name: 'Wood',
-      text: `under ${value}% by a meter; or sprinkle water on it: it soaks in within ${SPRINKLE_MINUTES.value} min`,
+      text: `sprinkled water soaks in within ${SPRINKLE_MINUTES.value} min, or a meter shows under ${value}%`,
       limit: figure(value, 'percent', 'wetter wood takes no finish up', source),
     },
   ];
@@ -46,7 +40,7 @@ function airRules(id: SealerId, display: Display): readonly DayRule[] {
     },
     {
       name: 'Dew',
-      text: `the wood ${formatSpread(spread, display)} or more above the dew point; at ${say(MILD)} that is humidity up to ${humid}%, and never ${DAMPEST_AIR_PERCENT.value}%`,
+      text: `the wood ${formatSpread(spread, display)} or more above the dew point; at ${say(MILD)} that is humidity up to ${humid}%`,
       limit: figure(
         humid,
         'percent',

@@ -3,9 +3,11 @@ import { figure } from '../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../measure/format-length.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { snap } from '../measure/round.js';
+import { sameLength } from '../measure/tolerance.js';
 import type { Model, Spread } from '../model/part.js';
 import { gapYear } from './gap-year.js';
-import type { SpacingRow } from './plan.js';
+import { onTheRule, onTheTape } from './on-tape.js';
+import type { GapYear, SpacingRow } from './plan.js';
 import type { Setting } from './setting.js';
 
 /**
@@ -30,9 +32,19 @@ export function spacingRows(model: Model, setting: Setting): readonly SpacingRow
     if (!first) return [];
     const name = nameByPath.get(first.spreads) ?? first.layout;
     const title = `${name} over ${formatLengthExact(first.over, display)}`;
-    const year = gapYear(first.gap, first.piece, setting);
+    const year = withRemedy(gapYear(first.gap, first.piece, setting), first, display);
     return [{ ...spacingRow(first, title, spreads.length, display), year }];
   });
+}
+
+/** How the row or its pieces have to change so that as many of them leave the better gap. */
+function withRemedy(year: GapYear, { gap, count, ends }: Spread, display: Display): GapYear {
+  const longer = (year.better.value - gap) * gapsOf(count, ends);
+  if (year.verdict === 'fine' || count === 0 || sameLength(longer, 0)) return year;
+  const row = `${onTheTape(Math.abs(longer), display)} ${longer > 0 ? 'longer' : 'shorter'}`;
+  const pieces = `${onTheRule(Math.abs(longer) / count, display)} ${longer > 0 ? 'narrower' : 'wider'}`;
+  const words = `For that with ${count} pieces, make the row ${row}, or each piece ${pieces}.`;
+  return { ...year, words: [...year.words, words] };
 }
 
 function spacingRow(

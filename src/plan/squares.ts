@@ -39,14 +39,16 @@ export function squareRows(
   return rules.flatMap(rule => {
     const joints = jointsOf(rule, model);
     const found = standsOf(joints).flatMap(([stand, own]) => {
-      const rectangle = rectangleOf(own, partById);
+      const rectangle = rectangleOf(own, stand, partById);
       if (rectangle === undefined) return [];
       const key = `${stand} ${sidesOf(rectangle)}`;
       if (told.has(key)) return [];
       if (rule.joins.length > 0) told.add(key);
       return [rectangle];
     });
-    return alike(found).map(same => rowOf(rule.id, same, display));
+    // Fitted dry is one of them, to see whether all will go together.
+    const dry = rule.joins.length === 0;
+    return alike(found).map(same => rowOf(rule.id, dry ? same.slice(0, 1) : same, display));
   });
 }
 
@@ -75,9 +77,10 @@ const NEAR = 0.75;
 
 function rectangleOf(
   joints: readonly Joint[],
+  stand: string,
   partById: ReadonlyMap<string, Part>,
 ): Rectangle | undefined {
-  if (joints.length < CORNERS || !isOnePiece(joints)) return undefined;
+  if (joints.length < CORNERS || !isOnePiece(joints, stand)) return undefined;
   const ids = new Set(joints.flatMap(({ from, into }) => [from, into]));
   const parts = [...ids].flatMap(id => partById.get(id) ?? []);
   const box = bounds(parts.map(part => part.box));
@@ -100,19 +103,28 @@ function planeOf(thin: Axis | undefined): readonly [Axis, Axis] {
   return thin === 'y' ? ['x', 'z'] : ['x', 'y'];
 }
 
-/** True when every board hangs together with every other through these joints. */
-function isOnePiece(joints: readonly Joint[]): boolean {
+/** True when all boards hang together through these joints, those of one panel being joined already. */
+function isOnePiece(joints: readonly Joint[], stand: string): boolean {
+  const pairs = joints.map(
+    ({ from, into }) => [pieceIn(from, stand), pieceIn(into, stand)] as const,
+  );
   const reached = new Set<string>();
-  const open = [joints[0]?.from ?? ''];
-  for (let id = open.pop(); id !== undefined; id = open.pop()) {
-    if (reached.has(id)) continue;
-    reached.add(id);
-    for (const { from, into } of joints) {
-      if (from === id) open.push(into);
-      if (into === id) open.push(from);
+  const open = [pairs[0]?.[0] ?? ''];
+  for (let piece = open.pop(); piece !== undefined; piece = open.pop()) {
+    if (reached.has(piece)) continue;
+    reached.add(piece);
+    for (const [one, other] of pairs) {
+      if (one === piece) open.push(other);
+      if (other === piece) open.push(one);
     }
   }
-  return joints.every(({ from, into }) => reached.has(from) && reached.has(into));
+  return pairs.every(([one]) => reached.has(one));
+}
+
+/** The panel, or the board alone, that a part belongs to within a stand. */
+function pieceIn(id: string, stand: string): string {
+  const inside = stand === '' ? id : id.slice(stand.length + 1);
+  return inside.split('.')[0] ?? inside;
 }
 
 type Plane = { readonly one: Axis; readonly other: Axis; readonly near: Mm };

@@ -1,7 +1,9 @@
 import type { Display } from '../measure/quantities.js';
+import { type DayRule, dayRuleText } from './day-rule.js';
 import { footLine } from './foot-words.js';
 import { glueUpLines } from './glue-up-words.js';
 import type { Step } from './plan.js';
+import { potLines } from './pot-words.js';
 import { squareLines } from './square-words.js';
 import type { TradeParts } from './trade-parts.js';
 
@@ -11,18 +13,31 @@ const LEVEL = 'level';
 /** Steps with what was worked out for them: their glue-ups, their diagonals, what goes under the feet. */
 export function withTradeLines(
   build: readonly Step[],
-  { glueUps, squares, feet }: Pick<TradeParts, 'glueUps' | 'squares' | 'feet'>,
+  { glueUps, squares, feet, planters, sealDay }: TradeParts,
   display: Display,
 ): readonly Step[] {
   return build.map(step => {
     const ups = glueUps.filter(row => row.step === step.id).flatMap(glueUpLines);
     const square = squares.filter(row => row.step === step.id);
     const levels = step.phase === 'place' && step.tools.includes(LEVEL);
+    const sealing = seals(step) ? sealDay.map(sealLine) : [];
+    const pots = planters
+      .filter(({ steps }) => steps.includes(step.id))
+      .flatMap(row => potLines(row, display));
     const shims = levels ? feet.map(row => footLine(row, display)) : [];
     return {
       ...step,
-      settings: [...step.settings, ...ups, ...shims],
+      settings: [...step.settings, ...ups, ...shims, ...pots, ...sealing],
       look: [...step.look, ...squareLines(square, display)],
     };
   });
+}
+
+/** Finishing with a brush is sealing. */
+function seals({ phase, tools }: Step): boolean {
+  return phase === 'finish' && tools.includes('brush');
+}
+
+function sealLine(rule: DayRule): Step['settings'][number] {
+  return { name: rule.name, text: dayRuleText(rule) };
 }

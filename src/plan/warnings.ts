@@ -64,5 +64,7 @@ function fails({ verdict }: HoldRow): boolean {
 function gapWarnings({ name, year }: SpacingRow): readonly string[] {
   return year.verdict === 'fine'
     ? []
-    : [`${name}: the gap ${year.verdict} at some time of the year. ${year.words.at(-1) ?? ''}`];
+    : [
+        `${name}: the gap ${year.verdict} at some time of the year. ${year.words.slice(-2).join(' ')}`,
+      ];
 }

@@ -9,24 +9,11 @@ export function glueUpBlocks({ glueUps }: Plan): readonly Block[] {
   return [
     { kind: 'heading', text: 'Glue-ups: what is brushed, closed and clamped in one go' },
     {
-      kind: 'table',
-      table: {
-        id: 'glue-ups',
-        columns: [
-          { title: 'Step', grow: true },
-          { title: 'Glue-ups', grow: true },
-          { title: 'In each', grow: true },
-          { title: 'Takes', grow: true },
-          { title: 'Bar clamps', grow: true },
-        ],
-        rows: glueUps.map(row => [
-          row.title,
-          glueUpCount(row),
-          glueUpPieces(row),
-          glueUpTime(row),
-          clampWords(row),
-        ]),
-      },
+      kind: 'list',
+      items: glueUps.map(
+        row =>
+          `${row.title}: ${glueUpCount(row)}; ${glueUpPieces(row)}; ${glueUpTime(row)}; bar clamps: ${clampWords(row)}.`,
+      ),
     },
   ];
 }

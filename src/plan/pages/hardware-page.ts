@@ -57,7 +57,7 @@ function fastenerTable(plan: Plan) {
       { title: 'What', grow: true, least: 17 },
       { title: 'Through', align: 'right' as const },
       { title: 'Bite', align: 'right' as const },
-      { title: 'Drills', grow: true },
+      { title: 'Clearance, pilot', grow: true },
     ],
     rows: plan.screws.map(row => [
       row.joint,
@@ -65,7 +65,7 @@ function fastenerTable(plan: Plan) {
       row.what,
       formatFigure(row.through, plan.display),
       `${formatFigure(row.bite, plan.display)}${row.grain === 'end' ? ' end grain' : ''}`,
-      row.drills,
+      row.drills.replace('clearance ', '').replace('pilot ', ''),
     ]),
   };
 }

@@ -5,6 +5,7 @@ import type { Block, Fact } from '../../text/page.js';
 import { onTheTape } from '../on-tape.js';
 import type { Plan } from '../plan.js';
 import type { PlanterRow, PotRow } from '../planter.js';
+import { potName, potSize, rimWords } from '../pot-words.js';
 
 /** What each planter holds, how it drains and where its pots come to. */
 export function planterBlocks({ planters, display }: Plan): readonly Block[] {
@@ -32,7 +33,7 @@ function planterFacts(row: PlanterRow, display: Display): readonly Fact[] {
         ]),
     {
       name: 'Filled instead',
-      text: `${say(row.soil)} of soil, ${bagWords(row)}, about ${say(row.soaked)} soaked; line it first, the floor has gaps`,
+      text: `${say(row.soil)} of soil, ${bagWords(row)}, about ${say(row.soaked)} soaked; line it first, and mind that the sums here are for pots`,
       because: row.bags.because,
     },
     { name: 'Drains', text: drainWords(row), because: row.open.because },
@@ -49,26 +50,16 @@ function drainWords({ open, drains }: PlanterRow): string {
 }
 
 function potFact(pot: PotRow, { pots }: PlanterRow, display: Display): Fact {
-  const length = (value: number) => onTheTape(value, display);
-  const size = `${length(pot.height.value)} high, ${length(pot.across.value)} across`;
+  const words = [rimWords(pot, display), airWords(pot, display)].join('; ');
   return {
-    name: pots.length > 1 ? `Pot ${pot.number}` : 'Pot',
-    text: `${size}, on ${pot.blocks}: ${rimWords(pot, length)}; ${airWords(pot, length)}`,
+    name: potName(pot, pots.length),
+    text: `${potSize(pot, display)}, on ${pot.blocks}: ${words}`,
     because: pot.rim.because,
   };
 }
 
-function rimWords({ rim, wished, near }: PotRow, length: (value: number) => string): string {
-  const place =
-    rim.value < 0
-      ? `rim ${length(-rim.value)} over the edge`
-      : `rim ${length(rim.value)} below the edge`;
-  if (length(rim.value) === length(wished.value)) return place;
-  const wish = `${length(wished.value)} was wished`;
-  return near ? `${place} (${wish})` : `${place}, but ${wish}`;
-}
-
-function airWords({ air, verdict }: PotRow, length: (value: number) => string): string {
+function airWords({ air, verdict }: PotRow, display: Display): string {
+  const length = (value: number) => onTheTape(value, display);
   if (verdict === 'does not fit') return `does not go in, ${length(-air.value)} too wide`;
   const words = `${length(air.value)} of air round it`;
   return verdict === 'fits' ? words : `${words}, 1/2 in is wanted`;

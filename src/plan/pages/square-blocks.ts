@@ -6,7 +6,10 @@ import { squareSize } from '../square-words.js';
 
 /** The diagonals of everything that has to be square. */
 export function squareBlocks({ squares, steps, display }: Plan): readonly Block[] {
-  if (squares.length === 0) return [];
+  const closed = squares.filter(row =>
+    steps.some(it => it.id === row.step && it.phase !== 'dry-fit'),
+  );
+  if (closed.length === 0) return [];
   const titleById = new Map(steps.map(({ id, title }) => [id, title]));
   return [
     { kind: 'heading', text: 'Square: both diagonals, corner to corner on the outside' },
@@ -21,7 +24,7 @@ export function squareBlocks({ squares, steps, display }: Plan): readonly Block[
           { title: 'Diagonals', align: 'right' },
           { title: 'May differ', align: 'right' },
         ],
-        rows: squares.map(row => [
+        rows: closed.map(row => [
           titleById.get(row.step) ?? row.step,
           String(row.count),
           squareSize(row, display),

@@ -1,8 +1,9 @@
 import { formatMinutes } from '../../measure/duration.js';
 import { formatFigure } from '../../measure/figure-text.js';
-import { formatLengthExact } from '../../measure/format-length.js';
+import { inches } from '../../measure/inch.js';
 import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
+import { onTheRule, onTheTape, tapeAndExact } from '../on-tape.js';
 import type { Plan, SpacingRow, ToolRow } from '../plan.js';
 import { footBlocks, squareBlocks } from './square-blocks.js';
 
@@ -17,6 +18,7 @@ export function spacingPage(plan: Plan): Page {
         text: 'Hook the tape once and make all marks from that end. A spacer only holds a piece on its mark.',
       },
       ...plan.spacing.flatMap(row => spacingBlocks(row, plan)),
+      ...fineBlocks(plan),
       ...squareBlocks(plan),
       ...footBlocks(plan),
     ],
@@ -24,7 +26,7 @@ export function spacingPage(plan: Plan): Page {
 }
 
 function spacingBlocks(row: SpacingRow, { display }: Plan): readonly Block[] {
-  const length = (value: number) => formatLengthExact(value, display);
+  const length = (value: number) => onTheTape(value, display);
   const beside = row.beside.map(it => `${it.count} would leave ${length(it.gap)}`).join('; ');
   return [
     {
@@ -36,7 +38,7 @@ function spacingBlocks(row: SpacingRow, { display }: Plan): readonly Block[] {
       facts: [
         {
           name: 'Gap',
-          text: `${length(row.gap.value)}${beside === '' ? '' : ` (${beside})`}`,
+          text: `${tapeAndExact(row.gap.value, display)}${beside === '' ? '' : ` (${beside})`}`,
           because: row.gap.because,
         },
         { name: 'Sum', text: row.closing },
@@ -47,18 +49,32 @@ function spacingBlocks(row: SpacingRow, { display }: Plan): readonly Block[] {
         },
         {
           name: 'Through the year',
-          text: yearWords(row, length),
+          text: yearWords(row, value =>
+            value < NARROW ? onTheRule(value, display) : length(value),
+          ),
           because: row.year.wettest.because,
         },
         { name: 'Near edges', text: row.marks.map(length).join(', ') },
       ],
     },
-    { kind: 'list', items: row.year.words },
+    { kind: 'list', items: row.year.verdict === 'fine' ? [] : row.year.words },
   ];
 }
 
+/** A gap under half an inch is told as finely as a rule shows it: there the year decides. */
+const NARROW = inches(1 / 2);
+
+/** What "fine" stands for, told once. */
+function fineBlocks({ spacing }: Plan): readonly Block[] {
+  const [words] = spacing.find(({ year }) => year.verdict === 'fine')?.year.words ?? [];
+  return words === undefined ? [] : [{ kind: 'words', text: `Fine: ${words}` }];
+}
+
 function yearWords({ year }: SpacingRow, length: (value: number) => string): string {
-  return `${length(year.today.value)} today, ${length(year.wettest.value)} when wettest, ${length(year.driest.value)} when driest: ${year.verdict}`;
+  const { today, wettest, driest, verdict } = year;
+  const seen = [today, wettest, driest].map(({ value }) => length(value).replace('about ', ''));
+  if (new Set(seen).size === 1) return `less than a mark of the tape either way: ${verdict}`;
+  return `${length(today.value)} today, ${length(wettest.value)} when wettest, ${length(driest.value)} when driest: ${verdict}`;
 }
 
 function driftWords({ drift }: SpacingRow, length: (value: number) => string): string {
@@ -113,12 +129,18 @@ export function timePage(plan: Plan): Page {
         kind: 'words',
         text: `About ${formatFigure(plan.time.hands, plan.display)} of work for ${count(plan.time.people, 'person')}. A first estimate: ${plan.time.hands.because}.`,
       },
-      ...plan.time.sessions.flatMap((session): readonly Block[] => [
+      ...plan.time.sessions.flatMap((session, at): readonly Block[] => [
         {
           kind: 'heading',
           text: `Session ${session.number}: about ${formatMinutes(session.minutes)}${session.endsWith === '' ? '' : `; ends with ${session.endsWith}`}`,
         },
-        { kind: 'list', items: session.steps.map(id => titleById.get(id) ?? id) },
+        {
+          kind: 'list',
+          items: session.steps.map(id => {
+            const begun = plan.time.sessions[at - 1]?.steps.includes(id) === true;
+            return `${titleById.get(id) ?? id}${begun ? ', the rest of it' : ''}`;
+          }),
+        },
       ]),
     ],
   };

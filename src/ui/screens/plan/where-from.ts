@@ -2,6 +2,7 @@ import type { Figure } from '../../../measure/figure.js';
 import { formatFigure, sourceText } from '../../../measure/figure-text.js';
 import type { Plan } from '../../../plan/plan.js';
 import type { Block } from '../../../text/page.js';
+import { placeFigures, squareFigures, wetDayFigures } from './trade-figures.js';
 
 type Named = { readonly name: string; readonly figure: Figure };
 
@@ -42,7 +43,10 @@ function figuresOf(page: string, plan: Plan): readonly Named[] {
         ...plan.sizes.map(({ id, figure }) => ({ name: id.replaceAll('_', ' '), figure })),
       ];
     case 'fit':
-      return plan.fit.map(({ say, value }) => ({ name: say, figure: value }));
+      return [
+        ...plan.fit.map(({ say, value }) => ({ name: say, figure: value })),
+        ...placeFigures(plan),
+      ];
     case 'cut':
       return cutFigures(plan);
     case 'boards':
@@ -52,9 +56,9 @@ function figuresOf(page: string, plan: Plan): readonly Named[] {
         { name: `${section}, wide`, figure: width },
       ]);
     case 'spacing':
-      return spacingFigures(plan);
+      return [...spacingFigures(plan), ...squareFigures(plan)];
     case 'hardware':
-      return [...screwFigures(plan), ...wetFigures(plan)];
+      return [...screwFigures(plan), ...wetFigures(plan), ...wetDayFigures(plan)];
     case 'time':
       return [{ name: 'Hands-on time', figure: plan.time.hands }];
     case 'steps':
