@@ -1,5 +1,6 @@
 import { formatMinutes } from '../../../measure/duration.js';
 import { count } from '../../../text/plural.js';
+import { textWidth } from '../../../text/width.js';
 import { cut } from '../../../text/wrap.js';
 import type { Context } from '../../screen.js';
 import { plainer } from '../../widgets/facts.js';
@@ -30,7 +31,13 @@ export function moveWords(move: Move): string {
   }
 }
 
-/** The same as the last row of the screen. */
+/** What a row needs beside the words: where in a long step one is. */
+const POSITION = 20;
+
+/** The same as the last row of the screen; what comes after a wait is left out where it would be cut. */
 export function moveRow(move: Move, { size, ascii }: Context): Row {
-  return { text: cut(plainer(ascii)(moveWords(move)), size.columns), tone: 'now' };
+  const full = plainer(ascii)(moveWords(move));
+  const short = move.kind === 'wait' && textWidth(full) > size.columns - POSITION;
+  const words = short ? plainer(ascii)(`Wait for "${move.timer.name}"`) : full;
+  return { text: cut(words, size.columns), tone: 'now' };
 }
