@@ -9,19 +9,18 @@ const nearWhole = 1e-6;
 /**
  * What to settle next, or undefined when every board count is whole: first the number of all boards, then of each
  * kind, then of boards of one kind that hold at least so many of one length, and single patterns last. Settling
- * numbers of boards moves the cost; settling single patterns hardly does.
+ * numbers of boards moves the cost; settling single patterns hardly does. With one kind of board the cost says how
+ * many there are, and asking for them in a row of its own would hide which lengths they are short for.
  */
 export function chooseFraction(
   program: LinearProgram,
   extraRows: Map<string, number>,
 ): Fraction | undefined {
   const values = columnValues(program);
-  const kinds = program.kindRow.length - 1;
-  return (
-    chooseCount(program, values) ??
-    (kinds > 1 ? chooseGroup(program, values, extraRows) : undefined) ??
-    choosePattern(values)
-  );
+  const byCount = (): Fraction | undefined =>
+    chooseCount(program, values) ?? chooseGroup(program, values, extraRows);
+  const isOneKind = program.kindRow.length === 2;
+  return (isOneKind ? undefined : byCount()) ?? choosePattern(values);
 }
 
 /** The number of all boards or of one kind that is off a whole number by more than `slack`, or undefined. */

@@ -5,7 +5,7 @@ import type { Columns } from './columns.js';
 import { type CountLimits, nextCost } from './count-limits.js';
 import { type DualEnd, solveDual } from './dual-simplex.js';
 import { type LinearProgram, limitsOf, newProgram } from './linear-program.js';
-import { nodeBound, stillUsable } from './node-bound.js';
+import { forgetSettled, nodeBound, stillUsable } from './node-bound.js';
 import type { ReducedProblem } from './normalize.js';
 import type { Work } from './work.js';
 
@@ -68,7 +68,9 @@ export class ColumnCase {
    */
   dropColumns(): number {
     const { program } = this;
-    const found = nodeBound(program, this.problem.demands, new Float64Array(program.dual));
+    const { demands } = this.problem;
+    const prices = forgetSettled(program, demands, new Float64Array(program.dual));
+    const found = nodeBound(program, demands, prices);
     if (Number.isNaN(found.bound)) return 0;
     program.active = stillUsable(program, found, this.target * partsPerCent);
     return found.bound;

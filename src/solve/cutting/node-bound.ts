@@ -54,6 +54,32 @@ export function nodeBound(
 }
 
 /**
+ * Takes the price off every length that the boards already settled on (lower limits of columns) cut enough of: the
+ * bound stays as high, since those boards lose what the row gains, and other patterns with that length show
+ * how needless they are.
+ */
+export function forgetSettled(
+  program: LinearProgram,
+  demands: readonly number[],
+  rowPrices: Float64Array,
+): Float64Array {
+  const left = [...demands];
+  const { start, piece, amount } = program.columns;
+  for (const j of program.active) {
+    const times = program.lower[j] as number;
+    if (times === 0) continue;
+    for (let at = start[j] as number; at < (start[j + 1] as number); at++) {
+      const i = piece[at] as number;
+      left[i] = (left[i] as number) - times * (amount[at] as number);
+    }
+  }
+  left.forEach((count, i) => {
+    if (count <= 0) rowPrices[i] = 0;
+  });
+  return rowPrices;
+}
+
+/**
  * The columns in play that a solution of at most `limit` parts can use once more than their lower limit says: those
  * whose own loss still fits between the bound and the limit.
  */
