@@ -1,8 +1,10 @@
 import type { Relaxation } from './column-generation.js';
+import type { Columns } from './columns.js';
 import { nextCost, stockLimits } from './count-limits.js';
 import type { Use } from './greedy.js';
 import type { ReducedProblem } from './normalize.js';
 import { greatestCommonDivisor } from './normalize.js';
+import { searchColumns } from './search-columns.js';
 import { searchCounts } from './search-counts.js';
 import { searchListed } from './search-listed.js';
 import type { Work } from './work.js';
@@ -18,6 +20,8 @@ export type LadderEnd = {
 /** A rung with more patterns than this is left to the search by board counts, which lists so few at once. */
 const mostPatterns = 4000;
 const fewPatterns = 1500;
+/** Part of the steps left that looking among known patterns may take. */
+const shareForKnown = 0.3;
 
 /**
  * Climbs from the bound to the best plan known: on each rung, lists every pattern that a plan of at most so many
@@ -38,6 +42,8 @@ export function climb(
     const floor = end.lowerBound;
     const aim = { limits, target, floor, priced: true };
     const listed = searchListed(problem, { prices, bound, most: mostPatterns }, aim, work);
+    if (listed === undefined) end = searchKnown(problem, program.columns, end, work);
+    if (end.lowerBound === end.cost) return end;
     const farther = { target: end.cost - 1, floor, few: fewPatterns };
     const found = listed ?? searchCounts(problem, program.columns, farther, work);
     const cases = end.cases + found.cases;
@@ -51,6 +57,21 @@ export function climb(
     reach *= 2;
   }
   return end;
+}
+
+/** Looks for a cheaper plan among the patterns met so far; says nothing about others. */
+function searchKnown(
+  problem: ReducedProblem,
+  columns: Columns,
+  end: LadderEnd,
+  work: Work,
+): LadderEnd {
+  const limits = stockLimits(problem);
+  const aim = { limits, target: end.cost - 1, floor: end.lowerBound, priced: true };
+  const share = { done: 0, limit: (work.limit - work.done) * shareForKnown };
+  const { uses, cost } = searchColumns(problem, columns, aim, share);
+  work.done += share.done;
+  return uses === undefined ? end : { ...end, uses, cost };
 }
 
 /** The greatest multiple of the common divisor of all prices that is no more than so many cents. */
