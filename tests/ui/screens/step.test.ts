@@ -265,7 +265,8 @@ test('a clicker alone, one key from the first step to the last, builds the whole
   const heard = new Set(plan.steps.flatMap(({ care }) => care)).size;
   // A press for each piece, check, timer, caution and step; a day after each press no wait is left.
   const presses = counted + checks + timers + heard + plan.steps.length;
-  for (let press = 0; press < presses - 1; press += 1) used.wait(25 * 60 * MINUTE_MS).press('page-down');
+  for (let press = 0; press < presses - 1; press += 1)
+    used.wait(25 * 60 * MINUTE_MS).press('page-down');
   expect(used.state.step).toBe('hand-over');
   expect(used.wait(MINUTE_MS).press('page-down').state.step).toBeUndefined();
   expect(used.at.build?.progress.done.size).toBe(plan.steps.length);
