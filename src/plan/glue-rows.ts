@@ -1,7 +1,7 @@
 import { COMMON_PRACTICE, COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
-import type { Model } from '../model/part.js';
+import type { Model, Part } from '../model/part.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { count } from '../text/plural.js';
@@ -45,18 +45,27 @@ type Given = {
 
 /** The glue-ups of every step that closes glued joints, in the order of the steps. */
 export function glueUpRows(rules: readonly StepRule[], given: Given): readonly GlueUpRow[] {
+  const partById = new Map(given.model.parts.map(part => [part.id, part]));
   return rules.flatMap(rule => {
     const step = given.build.find(({ id }) => id === rule.id);
     if (step === undefined || rule.joins.length === 0) return [];
     const joints = selectJoints(given.model, rule.joins);
     const open = { openMinutes: given.glue.openTime.value };
-    const ups = glueUps({ parts: given.model.parts, joints }, open, given.people);
-    return ups.length > 0 ? [rowOf(step, ups, given)] : [];
+    const glued = joints.filter(({ glue }) => glue);
+    if (glued.length === 0) return [];
+    const ids = new Set(glued.flatMap(({ from, into }) => [from, into]));
+    const parts = [...ids].flatMap(id => partById.get(id) ?? []);
+    return [rowOf(step, glueUps({ parts, joints: glued }, open, given.people), parts, given)];
   });
 }
 
-function rowOf(step: Step, ups: readonly GlueUp[], { model, glue, people }: Given): GlueUpRow {
-  const names = new Map(model.parts.map(({ id, name }) => [id, name.toLowerCase()]));
+function rowOf(
+  step: Step,
+  ups: readonly GlueUp[],
+  parts: readonly Part[],
+  { glue, people }: Given,
+): GlueUpRow {
+  const names = new Map(parts.map(({ id, name }) => [id, name.toLowerCase()]));
   const clampsEach = Math.max(...ups.map(up => up.clamps + clampLines(up.joints)));
   const pace = Math.max(1, step.minutes.value / ups.length);
   const atOnce = Math.min(ups.length, Math.ceil(glue.clampTime.value / pace));

@@ -30,5 +30,6 @@ export function rimWords({ rim, wished, near }: PotRow, display: Display): strin
       : `rim ${length(rim.value)} below the edge`;
   if (length(rim.value) === length(wished.value)) return place;
   const wish = `${length(wished.value)} was wished`;
-  return near ? `${place} (${wish})` : `${place}, but ${wish}`;
+  if (near) return `${place} (${wish})`;
+  return `${place}, but ${wish}: add ${length(rim.value - wished.value)} of scrap`;
 }

@@ -15,18 +15,23 @@ const NOT_BORED: Mm = inches(1 / 32);
 export type Held = {
   readonly joint: Joint;
   readonly from: Part;
+  readonly into: Part;
   readonly gauge: number;
   readonly setting: Setting;
 };
 
-/** A board held by screws apart across its grain works between them through the year. */
+/**
+ * A board held by screws apart across its grain works between them through the year, where the board
+ * behind it runs that way and does not move along with it.
+ */
 export function playNotes(
   places: readonly ScrewPlace[],
-  { joint, from, gauge, setting }: Held,
+  { joint, from, into, gauge, setting }: Held,
 ): readonly string[] {
   const across = places.map(place => place.across);
   const apart = Math.max(...across) - Math.min(...across);
-  if (!lessThan(0, apart)) return [];
+  const follows = into.runs === from.runs || into.runs === joint.drive.axis;
+  if (follows || !lessThan(0, apart)) return [];
   const { species, dryness, swing, display } = setting;
   const side = from.face === joint.drive.axis ? 'width' : 'thickness';
   const half = { size: apart / 2, across: side, wood: species, grain: 'unknown' } as const;
@@ -38,6 +43,5 @@ export function playNotes(
     shape === 'round'
       ? `bore the clearance hole ${wider} wider than the screw is thick`
       : `make the clearance hole a slot, ${wider} longer than the screw is thick, across the grain`;
-  const board = from.name.toLowerCase();
-  return [`${joint.name}: ${hole}; the ${board} works across its grain between its screws.`];
+  return [`${joint.name}: ${hole}; the board works across its grain between its screws.`];
 }

@@ -24,12 +24,13 @@ export function screwRoom(
   const overlaps = new Map<string, ScrewRoom>();
   for (const joint of joints) {
     const from = partById.get(joint.from);
-    if (from === undefined) continue;
+    const into = partById.get(joint.into);
+    if (from === undefined || into === undefined) continue;
     const contact = contactOf(joint, from);
     if (contact === undefined) continue;
     const { length, width, ends } = contact;
     const key = [length.toFixed(2), width.toFixed(2), ends, joint.each].join();
-    if (!overlaps.has(key)) overlaps.set(key, roomOf(contact, { joint, from, ...screw }));
+    if (!overlaps.has(key)) overlaps.set(key, roomOf(contact, { joint, from, into, ...screw }));
   }
   const found = [...overlaps.values()];
   const once = (lines: readonly string[]) => [...new Set(lines)];
@@ -66,7 +67,7 @@ export function screwWithRoom(joint: Joint, from: Part | undefined, setting: Set
   for (const gauge of LIGHTER.filter(it => it < usual.gauge && hasRoom(it))) {
     const lighter = chooseScrew({ ...wood, gauge }, display);
     if (lighter.kind === 'screw' && !lighter.short) {
-      return { ...lighter, notes: [...lighter.notes, lighterWords(joint, usual.gauge, gauge)] };
+      return { ...lighter, notes: [...lighter.notes, lighterWords(joint)] };
     }
   }
   return usual;
@@ -76,6 +77,6 @@ type Chosen = ReturnType<typeof chooseScrew>;
 
 const LIGHTER = [8, 6];
 
-function lighterWords({ name, each }: Joint, usual: number, gauge: number): string {
-  return `${name}: No. ${gauge}, since ${each} No. ${usual} would stand too near to the ends or to each other.`;
+function lighterWords({ name, each }: Joint): string {
+  return `${name}: a lighter screw, since ${each} of the usual ones would stand too near to the ends or to each other.`;
 }

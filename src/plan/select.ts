@@ -17,26 +17,39 @@ export function selectParts(model: Model, selectors: readonly Selector[]): reado
  */
 export function ruleMatches(name: string, rule: string, path: string): boolean {
   const dot = name.lastIndexOf('.');
-  if (name.length - dot - 1 !== rule.length || !name.endsWith(rule)) return false;
+  if (name.slice(dot + 1) !== rule) return false;
   return dot < 0 || picks(name.slice(0, dot), path);
 }
 
-/** Joints that any of the names picks. */
+/** Joints that any of the names picks, in the order of the model. */
 export function selectJoints(model: Model, names: readonly string[]): readonly Joint[] {
-  if (names.length === 0) return [];
-  const pathById = pathsOf(model);
-  return model.joints.filter(joint =>
-    names.some(name => ruleMatches(name, joint.rule, pathById.get(joint.from) ?? '')),
-  );
+  const found = new Map<number, Joint>();
+  const byRule = jointsByRule(model);
+  for (const name of names) {
+    const rule = name.slice(name.lastIndexOf('.') + 1);
+    for (const { at, joint, path } of byRule.get(rule) ?? []) {
+      if (ruleMatches(name, rule, path)) found.set(at, joint);
+    }
+  }
+  return [...found].sort(([a], [b]) => a - b).map(([, joint]) => joint);
 }
 
-const known = new WeakMap<Model, ReadonlyMap<string, string>>();
+type Listed = { readonly at: number; readonly joint: Joint; readonly path: string };
 
-/** The path of each part; every step asks for them, so they are listed once for a model. */
-function pathsOf(model: Model): ReadonlyMap<string, string> {
+const known = new WeakMap<Model, ReadonlyMap<string, readonly Listed[]>>();
+
+/** Joints by their rule with the path of the part under the head, listed once since every step asks. */
+function jointsByRule(model: Model): ReadonlyMap<string, readonly Listed[]> {
   const before = known.get(model);
   if (before !== undefined) return before;
-  const paths = new Map(model.parts.map(part => [part.id, part.path]));
-  known.set(model, paths);
-  return paths;
+  const pathById = new Map(model.parts.map(part => [part.id, part.path]));
+  const byRule = new Map<string, Listed[]>();
+  for (const [at, joint] of model.joints.entries()) {
+    const listed = { at, joint, path: pathById.get(joint.from) ?? '' };
+    const same = byRule.get(joint.rule);
+    if (same === undefined) byRule.set(joint.rule, [listed]);
+    else same.push(listed);
+  }
+  known.set(model, byRule);
+  return byRule;
 }

@@ -41,9 +41,10 @@ export function spacingRows(model: Model, setting: Setting): readonly SpacingRow
 function withRemedy(year: GapYear, { gap, count, ends }: Spread, display: Display): GapYear {
   const longer = (year.better.value - gap) * gapsOf(count, ends);
   if (year.verdict === 'fine' || count === 0 || sameLength(longer, 0)) return year;
-  const row = `${onTheTape(Math.abs(longer), display)} ${longer > 0 ? 'longer' : 'shorter'}`;
-  const pieces = `${onTheRule(Math.abs(longer) / count, display)} ${longer > 0 ? 'narrower' : 'wider'}`;
-  const words = `For that with ${count} pieces, make the row ${row}, or each piece ${pieces}.`;
+  const row = `make the row ${onTheTape(Math.abs(longer), display)}`;
+  const narrower = `rip each ${onTheRule(longer / count, display)} narrower`;
+  const change = longer > 0 ? `${row} longer, or ${narrower}` : `${row} shorter`;
+  const words = `For that with ${count} pieces, ${change}.`;
   return { ...year, words: [...year.words, words] };
 }
 

@@ -37,7 +37,9 @@ export function squareRows(
   const partById = new Map(model.parts.map(part => [part.id, part]));
   const told = new Set<string>();
   return rules.flatMap(rule => {
-    const joints = jointsOf(rule, model);
+    // What brads hold is laid into something that is square already.
+    const joints = jointsOf(rule, model).filter(joint => joint.with !== 'brad');
+    if (joints.length < CORNERS) return [];
     const found = standsOf(joints).flatMap(([stand, own]) => {
       const rectangle = rectangleOf(own, stand, partById);
       if (rectangle === undefined) return [];
@@ -51,6 +53,8 @@ export function squareRows(
     return alike(found).map(same => rowOf(rule.id, dry ? same.slice(0, 1) : same, display));
   });
 }
+
+const CORNERS = 4;
 
 /** Joints that a step closes; where it only fits boards dry, those between the boards it sets. */
 function jointsOf(rule: StepRule, model: Model): readonly Joint[] {
@@ -71,7 +75,6 @@ function standsOf(joints: readonly Joint[]): readonly (readonly [string, readonl
   return [...groups];
 }
 
-const CORNERS = 4;
 /** Share of the widest board that a corner's joint may lie off the corner. */
 const NEAR = 0.75;
 

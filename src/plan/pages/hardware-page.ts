@@ -1,5 +1,6 @@
 import { formatFigure } from '../../measure/figure-text.js';
 import type { Display } from '../../measure/quantities.js';
+import { listWords } from '../../text/list.js';
 import type { Block, Fact, Page } from '../../text/page.js';
 import type { FastenerRow, Plan, SealerPlan } from '../plan.js';
 import { dayBlocks, glueUpBlocks } from './glue-blocks.js';
@@ -84,8 +85,23 @@ function fastenerNotes(rows: readonly FastenerRow[]): readonly string[] {
   const without = rows.flatMap(row =>
     row.without === undefined ? [] : [`${row.joint}: ${row.without}.`],
   );
-  const notes = rows.flatMap(row => row.notes);
-  return [...new Set([...without, ...notes])];
+  return [...new Set([...without, ...sharedNotes(rows)])];
+}
+
+/** Notes that several joints share are told once, with the names of all. */
+function sharedNotes(rows: readonly FastenerRow[]): readonly string[] {
+  const joints = new Map<string, Set<string>>();
+  for (const { joint, notes } of rows) {
+    for (const note of notes) {
+      const own = note.startsWith(`${joint}: `);
+      const text = own ? note.slice(joint.length + 2) : note;
+      const names = joints.get(text) ?? new Set();
+      joints.set(text, own ? names.add(joint) : names);
+    }
+  }
+  return [...joints].map(([text, names]) =>
+    names.size === 0 ? text : `${listWords([...names])}: ${text}`,
+  );
 }
 
 function glueFacts({ glue, display }: Plan): Block {

@@ -1,0 +1,75 @@
+import { describe, expect, test } from 'vitest';
+import { MILLIMETERS, SIXTEENTHS } from '../../src/measure/displays.js';
+import { fluidOunces } from '../../src/measure/volume.js';
+import type { DayRule } from '../../src/plan/day-rule.js';
+import { dayRuleText } from '../../src/plan/day-rule.js';
+import type { Answers } from '../../src/recipe/values.js';
+import { planOf, project } from '../support/projects.js';
+
+const BENCH = project('planter-bench');
+const choice = (value: string) => ({ kind: 'choice', value }) as const;
+
+function textOf(rules: readonly DayRule[], name: string): string {
+  const rule = rules.find(it => it.name === name);
+  if (!rule) throw new Error(`no rule for ${name}`);
+  return dayRuleText(rule);
+}
+
+const plan = (answers: Answers = {}, display = SIXTEENTHS) => planOf(BENCH, answers, display);
+
+describe('may I glue today', () => {
+  // Source: makers' sheets for Type I PVA, from memory: not under 47 °F; held warm for 24 h, 36 h when only
+  // 5 °F above that (trade press).
+  test('not under the lowest temperature of the glue, nor tonight', () => {
+    const { glueDay } = plan();
+    expect(textOf(glueDay, 'Warmth')).toMatch(/at 47 °F or more.*not re-checked/);
+    expect(textOf(glueDay, 'Tonight')).toBe(
+      'not under 47 °F for 24 h, or 36 h where it falls to 52 °F',
+    );
+  });
+
+  // Source: common practice, 15 %; PS 20 calls 19 % dry.
+  test('tells how wet the boards are sold beside what the glue stands', () => {
+    expect(textOf(plan({ dryness: choice('kiln-dried') }).glueDay, 'Wood')).toMatch(
+      /15%.*about 12%/,
+    );
+    expect(textOf(plan({ dryness: choice('surfaced-dry') }).glueDay, 'Wood')).toMatch(
+      /15%.*about 19%/,
+    );
+  });
+});
+
+describe('may I seal today', () => {
+  // Source: coating practice, 3 °C (5 °F) above the dew point; Magnus formula by hand: air of 20 °C with a dew
+  // point of 17 °C: 17.625 x 17 / 260.04 - 17.625 x 20 / 263.04 = -0.18788, e^ that = 82.9 %.
+  test('the dew point is told as a humidity', () => {
+    expect(textOf(plan().sealDay, 'Dew')).toContain('5.4 °F or more above the dew point; at 68 °F');
+    expect(textOf(plan().sealDay, 'Dew')).toContain('humidity up to 82%');
+    expect(textOf(plan({}, MILLIMETERS).sealDay, 'Dew')).toContain('3 °C or more');
+  });
+
+  // Source: common practice: the last stroke 4 h before sunset, a day without rain.
+  test('hours and rain', () => {
+    expect(textOf(plan().sealDay, 'Hours')).toContain('4 h before sunset');
+    expect(textOf(plan().sealDay, 'Rain')).toContain('24 h');
+  });
+
+  // Source: USDA Wood Handbook chapter 16, from memory: 20 %.
+  test('says that the moisture limit is from memory', () => {
+    expect(textOf(plan().sealDay, 'Wood')).toMatch(/under 20%.*not re-checked/);
+  });
+
+  test('stands in the step that seals', () => {
+    const seal = plan().steps.find(it => it.id === 'seal');
+    expect(seal?.settings.map(({ name }) => name)).toEqual(
+      expect.arrayContaining(['Wood', 'Dew', 'Hours', 'Rain']),
+    );
+  });
+});
+
+// By hand: 49 fl oz into quarts of 32: two leave 64 - 49 = 15, a gallon leaves 79.
+test('cans with the least left over are two quarts where a gallon would do', () => {
+  const { sealer } = plan();
+  expect(sealer.leastOver.cans).toBe('2 x quart');
+  expect(sealer.leastOver.over.value).toBeCloseTo(fluidOunces(64) - sealer.amount.value, 3);
+});
