@@ -26,6 +26,28 @@ function told(line: string): Record<string, unknown> {
 const GLUE = 'glue --joints 38 --length 3in --width 1in --wood dry';
 const SEAL = 'seal --low 55F --now 11:00 --sunset 19:40 --moisture 14';
 
+// Field case F13: a board of 1-7/16 in cut 3/4 in deep has cheeks of 11/16 in and a step of 1/16 in; 2x
+// stock of 1-1/2 in takes 3/4 in; 1/32 in too deep on each is 1/16 in hollow.
+describe('F13: half laps', () => {
+  test.each([
+    ['1-7/16in', '3/4in', 23 / 32, 11 / 16, 1 / 16, true],
+    ['1-1/2in', '3/4in', 3 / 4, 3 / 4, 0, false],
+    ['1-1/2in', '25/32in', 3 / 4, 23 / 32, 1 / 16, true],
+  ])('in %s stock, cut %s deep', (thickness, depth, aim, cheek, step, hollow) => {
+    const lap = told(`lap --thickness ${thickness} --depth ${depth}`);
+    expect(lap.aim_mm).toBeCloseTo(aim * INCH, 9);
+    expect(lap.cheek_mm).toBeCloseTo(cheek * INCH, 9);
+    expect(lap.step_mm).toBeCloseTo(step * INCH, 9);
+    expect(lap.hollow).toBe(hollow);
+  });
+
+  test('a cut through the board is refused', () => {
+    const { err, code } = run('lap --thickness 3/4in --depth 3/4in');
+    expect(code).toBe(2);
+    expect(err).toContain('goes through');
+  });
+});
+
 describe('field cases on the command line', () => {
   test.each(
     referenceRows(([source]) => source, [

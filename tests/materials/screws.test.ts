@@ -126,6 +126,18 @@ describe('screw holes', () => {
     expect(holes?.clearance.drill).toBe('11/64 in');
   });
 
+  // Field case F20: the pilot's bit hides the core of the screw and shows the thread on both sides; the near
+  // piece has a hole that the thread does not bite in.
+  test.each([6, 8, 10, 12, 14])(
+    'F20: No. %i threads bite the far piece and pass the near one',
+    gauge => {
+      const holes = screwHoles(gauge, wood('redwood'));
+      expect(holes?.pilot.value).toBeLessThan(0.75 * shank(gauge));
+      expect(holes?.clearance.value).toBeGreaterThan(shank(gauge));
+      expect(holes?.countersink.diameter.value).toBeGreaterThan(1.5 * shank(gauge));
+    },
+  );
+
   // Field case F19: 4.8 mm shank and 1 mm of room is 5.8 mm; the 15/64 in drill is 5.95 mm.
   test('F19: a No. 10 through ipe gets 15/64 in of room', () => {
     const hole = screwHoles(10, wood('ipe'))?.clearance;

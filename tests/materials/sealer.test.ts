@@ -110,3 +110,8 @@ describe('sealer rows', () => {
     expect(SEALERS.filter(row => !row.hotRags).map(({ id }) => id)).toEqual(['water-borne-sealer']);
   });
 });
+
+// Field case F33: live oak that bled oil on to the paving; wiped again at 1, 4 and 24 h it would not have.
+test('F33: an oil says when to wipe open-pored wood again', () => {
+  expect(sealerOf('penetrating-oil').notes.join(' ')).toMatch(/\b1, 4 and 24 h\b/);
+});

@@ -22,6 +22,7 @@ export function workCommand(
   { textOf, ascii }: Surroundings = NOTHING_OUTSIDE,
 ): Outcome {
   const [name, ...rest] = words;
+  if (name === undefined || name === '--help') return fine(listText());
   const rule = WORK_RULES.find(it => it.name === name);
   if (!rule) return failed(unknownRule(name), EXIT.usage);
   if (rest.includes('--help')) return fine(helpText(rule));
@@ -44,13 +45,18 @@ function unitsOf(words: readonly string[]): string | undefined {
   return at >= 0 ? words[at + 1] : words.find(word => word.startsWith('--units='))?.slice(8);
 }
 
-function unknownRule(name: string | undefined): readonly string[] {
+function unknownRule(name: string): readonly string[] {
   const names = WORK_RULES.map(rule => rule.name);
-  const near = name === undefined ? undefined : nearestWord(name, names);
+  const near = nearestWord(name, names);
   return [
-    name === undefined ? 'Work out what?' : `There is nothing called "${name}" to work out.`,
+    `There is nothing called "${name}" to work out.`,
     near === undefined ? `There are: ${names.join(', ')}.` : `Did you mean ${near}?`,
   ];
+}
+
+function listText(): string {
+  const rows = WORK_RULES.map(({ name, say }) => `  ${name.padEnd(10)} ${say}`);
+  return `${['notchbook work NAME: one number, while standing at the saw', '', ...rows, '', '"work NAME --help" tells what it wants.'].join('\n')}\n`;
 }
 
 function helpText(rule: WorkRule): string {
