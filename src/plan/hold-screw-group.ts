@@ -1,10 +1,11 @@
-import { chooseScrew, type ScrewChoice } from '../materials/choose-screw.js';
+import type { ScrewChoice } from '../materials/choose-screw.js';
 import type { LoadTime } from '../materials/design-factors-nds.js';
 import { screwSideways } from '../materials/screw-strength.js';
 import { screwName } from '../materials/screw-words.js';
 import type { Kilograms } from '../measure/quantities.js';
-import type { Joint } from '../model/part.js';
+import type { Joint, Part } from '../model/part.js';
 import type { HoldInputs, ScrewRole } from './hold-row.js';
+import { screwWithRoom } from './screw-room.js';
 
 /** A push lasts a moment; pots hang there for good. */
 const TIME: Readonly<Record<ScrewRole['carries'], LoadTime>> = {
@@ -20,8 +21,11 @@ export type Group = {
   readonly names: string;
 };
 
+/** What the sums need besides the joints: the boards under the heads, by their ids. */
+export type ScrewInputs = HoldInputs & { readonly partById: ReadonlyMap<string, Part> };
+
 /** How many screws these joints have, and what all of them carry sideways. */
-export function groupOf(joints: readonly Joint[], role: ScrewRole, inputs: HoldInputs): Group {
+export function groupOf(joints: readonly Joint[], role: ScrewRole, inputs: ScrewInputs): Group {
   const held = joints.map(joint => strengthOfJoint(joint, role, inputs));
   const total = held.reduce((sum, { each, count }) => sum + each * count, 0);
   const count = joints.reduce((sum, joint) => sum + joint.each, 0);
@@ -29,12 +33,9 @@ export function groupOf(joints: readonly Joint[], role: ScrewRole, inputs: HoldI
   return { count, total, each: count === 0 ? 0 : total / count, names };
 }
 
-function strengthOfJoint(joint: Joint, { carries }: ScrewRole, inputs: HoldInputs) {
-  const { species, wet, display } = inputs;
-  const choice = chooseScrew(
-    { through: joint.through, into: joint.holds, grain: joint.grain, wood: species },
-    display,
-  );
+function strengthOfJoint(joint: Joint, { carries }: ScrewRole, inputs: ScrewInputs) {
+  const { species, wet, partById } = inputs;
+  const choice = screwWithRoom(joint, partById.get(joint.from), inputs);
   if (choice.kind === 'no-screw') return { each: 0, count: joint.each, name: 'no screw that fits' };
   return {
     each: sidewaysEach(choice, joint, { wet, time: TIME[carries], gravity: species.gravity.value }),

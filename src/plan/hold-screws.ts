@@ -18,13 +18,11 @@ export function screwRows(model: Model, role: ScrewRole, inputs: HoldInputs): re
   const parts = [...new Set(joints.map(joint => joint.from))];
   const load = role.carries === 'pots' ? inputs.pots.soaked / parts.length : PERSON.value;
   if (parts.length === 0 || load <= 0) return [];
-  const groups = parts.map(part =>
-    groupOf(
-      joints.filter(joint => joint.from === part),
-      role,
-      inputs,
-    ),
-  );
+  const partById = new Map(model.parts.map(part => [part.id, part]));
+  const groups = parts.map(part => {
+    const own = joints.filter(joint => joint.from === part);
+    return groupOf(own, role, { ...inputs, partById });
+  });
   const weakest = groups.reduce((a, b) => (b.total < a.total ? b : a));
   return [screwRow(role, { group: weakest, load, inputs })];
 }

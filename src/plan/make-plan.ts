@@ -29,6 +29,7 @@ import { timePlan } from './time-plan.js';
 import { cautionsOf, toolsOf } from './tool-rows.js';
 import { withTradeLines } from './trade-lines.js';
 import { tradeParts } from './trade-parts.js';
+import { tradeTroubles } from './trade-troubles.js';
 import { warnings } from './warnings.js';
 
 export type MadePlan =
@@ -47,7 +48,7 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
   const alike = batches(model);
   const notches = notchRows(alike, notchNames(notchRules(recipe)), display);
   const rows = withNotches(cutList(alike, display), notches);
-  const { rows: screws, troubles } = fasteners(model, setting);
+  const { rows: screws, ...held } = fasteners(model, setting);
   const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
   const scope = planScope(out.scope, screws, wet, display);
   const bought = purchases(rows, setting);
@@ -64,6 +65,7 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
   const bare = steps(recipe.steps, worked);
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const build = withTradeLines(bare, trade, display);
+  const troubles = [...held.troubles, ...tradeTroubles(trade, screws)];
   const spacing = spacingRows(model, setting);
   const carry = holdInputs(recipe, answers, setting);
   const holds = holdRows(model, carry);

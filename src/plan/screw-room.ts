@@ -55,8 +55,11 @@ function roomOf(contact: ScrewContact, held: Held): ScrewRoom {
 }
 
 /** A lighter screw where the usual one has no room at its least distances; the usual one where none has. */
-export function screwWithRoom(joint: Joint, from: Part | undefined, setting: Setting): Chosen {
-  const { species, display } = setting;
+export function screwWithRoom(
+  joint: Joint,
+  from: Part | undefined,
+  { species, display }: Pick<Setting, 'species' | 'display'>,
+): Chosen {
   const { through, holds, grain, each } = joint;
   const wood = { through, into: holds, grain, wood: species };
   const usual = chooseScrew(wood, display);
