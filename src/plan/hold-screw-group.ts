@@ -3,7 +3,8 @@ import type { LoadTime } from '../materials/design-factors-nds.js';
 import { screwSideways } from '../materials/screw-strength.js';
 import { screwName } from '../materials/screw-words.js';
 import type { Kilograms } from '../measure/quantities.js';
-import type { Joint, Part } from '../model/part.js';
+import { extent } from '../model/box.js';
+import { AXES, type Joint, type Part } from '../model/part.js';
 import type { HoldInputs, ScrewRole } from './hold-row.js';
 import { screwWithRoom } from './screw-room.js';
 
@@ -21,19 +22,34 @@ export type Group = {
   readonly names: string;
 };
 
-/** What the sums need besides the joints: the boards under the heads, by their ids. */
-export type ScrewInputs = HoldInputs & { readonly partById: ReadonlyMap<string, Part> };
+/** What the sums need besides the joints: the boards under the heads, and joints worked out before. */
+export type ScrewInputs = HoldInputs & {
+  readonly partById: ReadonlyMap<string, Part>;
+  readonly known: Map<string, Strength>;
+};
+
+export type Strength = { readonly each: Kilograms; readonly count: number; readonly name: string };
 
 /** How many screws these joints have, and what all of them carry sideways. */
 export function groupOf(joints: readonly Joint[], role: ScrewRole, inputs: ScrewInputs): Group {
-  const held = joints.map(joint => strengthOfJoint(joint, role, inputs));
+  const held = joints.map(joint => strengthOnce(joint, role, inputs));
   const total = held.reduce((sum, { each, count }) => sum + each * count, 0);
   const count = joints.reduce((sum, joint) => sum + joint.each, 0);
   const names = [...new Set(held.map(({ name }) => name))].join(' and ');
   return { count, total, each: count === 0 ? 0 : total / count, names };
 }
 
-function strengthOfJoint(joint: Joint, { carries }: ScrewRole, inputs: ScrewInputs) {
+/** Thirteen slats on two rails are a few kinds of joint: each is worked out once. */
+function strengthOnce(joint: Joint, role: ScrewRole, inputs: ScrewInputs): Strength {
+  const { through, holds, grain, each, patch } = joint;
+  const sides = AXES.map(axis => extent(patch, axis).toFixed(2));
+  const key = [through.toFixed(2), holds.toFixed(2), grain, each, ...sides].join();
+  const known = inputs.known.get(key) ?? strengthOfJoint(joint, role, inputs);
+  inputs.known.set(key, known);
+  return known;
+}
+
+function strengthOfJoint(joint: Joint, { carries }: ScrewRole, inputs: ScrewInputs): Strength {
   const { species, wet, partById } = inputs;
   const choice = screwWithRoom(joint, partById.get(joint.from), inputs);
   if (choice.kind === 'no-screw') return { each: 0, count: joint.each, name: 'no screw that fits' };

@@ -9,7 +9,7 @@ import type { Kilograms } from '../measure/quantities.js';
 import { formatWeight } from '../measure/weight.js';
 import type { Model } from '../model/part.js';
 import type { HoldInputs, HoldRow, ScrewRole } from './hold-row.js';
-import { type Group, groupOf } from './hold-screw-group.js';
+import { type Group, groupOf, type Strength } from './hold-screw-group.js';
 import { selectJoints } from './select.js';
 
 /** Screws across their length, by the part that hangs on them: the weakest part is told. */
@@ -19,9 +19,10 @@ export function screwRows(model: Model, role: ScrewRole, inputs: HoldInputs): re
   const load = role.carries === 'pots' ? inputs.pots.soaked / parts.length : PERSON.value;
   if (parts.length === 0 || load <= 0) return [];
   const partById = new Map(model.parts.map(part => [part.id, part]));
+  const known = new Map<string, Strength>();
   const groups = parts.map(part => {
     const own = joints.filter(joint => joint.from === part);
-    return groupOf(own, role, { ...inputs, partById });
+    return groupOf(own, role, { ...inputs, partById, known });
   });
   const weakest = groups.reduce((a, b) => (b.total < a.total ? b : a));
   return [screwRow(role, { group: weakest, load, inputs })];

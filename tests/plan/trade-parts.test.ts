@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { MILLIMETERS, SIXTEENTHS } from '../../src/measure/displays.js';
 import { inches, toInches } from '../../src/measure/inch.js';
 import { toPounds } from '../../src/measure/weight.js';
 import type { Plan, Step } from '../../src/plan/plan.js';
+import { planText } from '../../src/print/plan-text.js';
 import type { Answers } from '../../src/recipe/values.js';
 import { planOf, project } from '../support/projects.js';
 
@@ -230,5 +232,40 @@ describe('feet on ground that falls', () => {
     for (const { shim, trim } of feet) {
       expect(toInches(shim.value + trim.value)).toBeCloseTo(80.5 / 84, 6);
     }
+  });
+});
+
+describe('whatever is answered', () => {
+  const SIZES: readonly Answers[] = [
+    { seat_length: length(30), seat_depth: length(15), planter_width: length(12), ...pots([6, 6]) },
+    {
+      seat_length: length(84),
+      seat_depth: length(26),
+      planter_width: length(30),
+      planter_height: length(36),
+      fall: length(3),
+    },
+    { ...pots([4, 4], [8, 4], [12, 5]), slat: choice('thin'), seat_depth: length(22) },
+    { ...pots([11.5, 15.5]), people: choice('alone'), dryness: choice('green') },
+    { ...pots([11.5, 8], [11.5, 8]) },
+  ];
+
+  test.each(SIZES.map((answers, at) => [at, answers] as const))(
+    'no line of answers %i holds a number that is none, or a word twice',
+    (_, answers) => {
+      for (const display of [SIXTEENTHS, MILLIMETERS]) {
+        const of = planOf(BENCH, answers, display);
+        const text = planText(of, 80);
+        expect(text).not.toMatch(/NaN|undefined|Infinity|null|about about|-0 |\bin in\b/);
+        expect(text).not.toMatch(/\b1 (?:joints|screws|stacks|pieces|feet|clamps)\b/);
+      }
+    },
+  );
+
+  // By hand: two pots of 8 in are 16 in and the box is 15 in deep.
+  test('pots that do not go in are told on the first page', () => {
+    const of = plan(pots([11.5, 8], [11.5, 8]));
+    expect(of.warnings.join()).toContain('pot 1 does not go in');
+    expect(plan().warnings.join()).not.toContain('does not go in');
   });
 });
