@@ -2,6 +2,7 @@ import { SCREW_METALS } from '../materials/screw-metal.js';
 import { COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import { listWords } from '../text/list.js';
+import { count } from '../text/plural.js';
 import { cansFor } from './cans.js';
 import type { FastenerRow, GluePlan, HardwareRow, SealerPlan } from './plan.js';
 import type { Setting } from './setting.js';
@@ -37,7 +38,7 @@ export function hardware(
       what: `Sealer: ${sealer.kind}`,
       count: sealer.amount,
       buy: sealer.buy,
-      note: `${sealer.coats} coat`,
+      note: count(sealer.coats, 'coat'),
     },
   ].filter(row => row.count.value > 0);
 }
@@ -45,20 +46,20 @@ export function hardware(
 function fastenerLine(rows: readonly FastenerRow[], { metal }: Setting): HardwareRow {
   const [first] = rows;
   if (!first) throw new Error('a kind of fastener without a row');
-  const count = rows.reduce((sum, row) => sum + row.count, 0);
-  const spare = Math.ceil(count * (1 + SPARE));
+  const needed = rows.reduce((sum, row) => sum + row.count, 0);
+  const spare = Math.ceil(needed * (1 + SPARE));
   const metalName = SCREW_METALS.find(it => it.id === metal)?.name ?? metal;
   return {
     what: first.what,
-    count: figure(count, 'count', 'counted at every place where the parts touch', COMPUTED),
+    count: figure(needed, 'count', 'counted at every place where the parts touch', COMPUTED),
     buy: packWords(spare, first.kind === 'screw' ? SCREW_PACKS : BRAD_PACKS),
     note: first.kind === 'screw' ? metalName : 'they only hold until the glue has set',
   };
 }
 
 /** Packs that hold so many with the least left over, the fewest packs where that is equal. */
-export function packWords(count: number, packs: readonly number[]): string {
+export function packWords(needed: number, packs: readonly number[]): string {
   const sizes = packs.toReversed().map(holds => ({ name: `box of ${holds}`, holds }));
-  const { cans: boxes } = cansFor(count, sizes, 'left-over');
+  const { cans: boxes } = cansFor(needed, sizes, 'left-over');
   return listWords(boxes.map(({ offer, count: times }) => `${times} x ${offer.name}`));
 }

@@ -146,7 +146,7 @@ export function beamWords(
   const { check, span, assumed } = placed;
   const because = `${formatWeight(asked, display)} uses ${formatNumber(check.governing.share * 100, 0)}% of its ${check.governing.of === 'notch' ? 'shear strength at the notch' : `${check.governing.of} strength`}`;
   return {
-    sum: `${formatLength(span, display)} between supports, taken as ${assumed}. ${check.because}`,
+    sum: `${formatLength(span, display)} between supports, taken as ${assumed}; ${check.because}`,
     value: figure(check.mostLoad, 'kg', because, COMPUTED),
     verdict: check.verdict,
     better: placed.better,

@@ -1,6 +1,7 @@
 import { formatFigure } from '../../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../../measure/format-length.js';
 import type { Block, Page } from '../../text/page.js';
+import { count } from '../../text/plural.js';
 import type { Plan } from '../plan.js';
 
 /** The cut list, the settings of the stop in order, and the notches. */
@@ -36,11 +37,19 @@ export function cutTable(plan: Plan) {
       formatFigure(row.length, plan.display),
       row.section,
       `${formatLength(row.thickness.value, plan.display)} x ${formatLength(row.width.value, plan.display)}`,
-      [row.name, ...new Set(row.notches.map(id => notches.get(id) ?? '')), handWords(row.otherHand)]
+      [
+        row.name,
+        ...new Set(row.notches.map(id => lower(notches.get(id)))),
+        handWords(row.otherHand),
+      ]
         .filter(words => words !== '')
         .join('; '),
     ]),
   };
+}
+
+function lower(name = ''): string {
+  return name.slice(0, 1).toLowerCase() + name.slice(1);
 }
 
 function handWords(otherHand: string | undefined): string {
@@ -61,7 +70,7 @@ function sawTable(plan: Plan) {
       formatFigure(setting.length, plan.display),
       String(setting.count),
       setting.marks
-        .map(({ mark, count, name }) => `${mark} x${count} ${name.toLowerCase()}`)
+        .map(({ mark, count: times, name }) => `${mark}: ${count(times, name.toLowerCase())}`)
         .join(', '),
     ]),
   };
@@ -88,7 +97,7 @@ function notchBlocks(plan: Plan): readonly Block[] {
         rows: plan.notches.map(row => [
           row.mark,
           String(row.each),
-          length(row.fromEnd.value),
+          row.fromEnd.value === 0 ? 'at it' : length(row.fromEnd.value),
           length(row.along.value),
           length(row.depth.value),
           length(row.left.value),

@@ -119,9 +119,16 @@ function holdBlocks(plan: Plan): readonly Block[] {
       kind: 'list',
       items: plan.holds.filter(row => row.better !== '').map(row => `${row.say}: ${row.better}`),
     },
+    { kind: 'heading', text: 'The sums' },
+    { kind: 'list', items: plan.holds.map(row => `${row.say}: ${row.sum} (${row.source}).`) },
     { kind: 'heading', text: 'Not checked' },
-    { kind: 'list', items: plan.holdsNot },
+    { kind: 'list', items: notToldYet(plan) },
   ];
+}
+
+/** What a piece of advice on the same page says already is not said again. */
+function notToldYet({ holds, holdsNot }: Plan): readonly string[] {
+  return holdsNot.filter(words => !holds.some(({ better }) => better.includes(words)));
 }
 
 function fitWords(check: FitCheck): readonly string[] {

@@ -18,7 +18,10 @@ export function placeFigures({ planters, holds }: Plan): readonly Named[] {
       { name: `${row.name}, soil soaked`, figure: row.soaked },
       { name: `${row.name}, open floor`, figure: row.open },
     ]),
-    ...holds.map(({ say, value }) => ({ name: say, figure: value })),
+    ...holds.map(({ say, sum, value }) => ({
+      name: say,
+      figure: { ...value, because: `${sum}: ${value.because}` },
+    })),
   ];
 }
 
