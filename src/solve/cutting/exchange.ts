@@ -5,37 +5,73 @@ import type { Handful, RackBoard } from './rack.js';
 import { Rack } from './rack.js';
 
 /** How many exchanges are tried for each board, and at most. */
-const triesForBoard = 60;
-const mostTries = 3000;
+const triesForBoard = 300;
+const mostTries = 18_000;
+
+/** What comes first when cost and boards are settled: few stop settings, or one long offcut. */
+export type WishOrder = 'settings' | 'offcut';
 
 /**
  * Exchanges pieces between the boards of a plan, which stay the same boards, so that the saw needs fewer stop
- * settings and then one offcut becomes as long as possible. Accepts small losses at first and none at the end;
- * the best arrangement met is returned. Best found, not best possible.
+ * settings and one offcut becomes as long as possible, whichever comes first in the order. Accepts small losses at
+ * first and none at the end; the best arrangement met is returned. Best found, not best possible.
  */
-export function exchangePieces(problem: ReducedProblem, uses: readonly Use[]): Use[] {
+export function exchangePieces(
+  problem: ReducedProblem,
+  uses: readonly Use[],
+  first: WishOrder = 'settings',
+): Use[] {
   const rack = new Rack(problem, uses);
   const random = fixedNumbers(20_011);
-  let best = { settings: rack.settings, left: rack.longestLeft(), boards: [...rack.boards] };
+  let best = arrangementOf(rack);
   const tries =
     rack.boards.length < 2 ? 0 : Math.min(mostTries, triesForBoard * rack.boards.length);
   for (let attempt = 0; attempt < tries; attempt++) {
-    const change = proposeExchange(problem, rack, random);
+    // One setting for each length is the least there can be; what is left to gain then is found soon.
+    if (best.settings === problem.lengths.length && attempt > tries / 5) break;
+    const change =
+      random(3) > 0 ? proposeTwin(problem, rack, random) : proposeExchange(problem, rack, random);
     if (change === undefined) continue;
     const before = change.places.map(place => rack.boards[place] as RackBoard);
     const gain = spread(change.boards) - spread(before);
     const more = rack.replace(change.places, change.boards);
     const patience = 1.6 * (1 - (1.3 * attempt) / tries);
-    if (more > 0 ? more > patience : more === 0 && gain < 0 && random(4) > 0) {
-      rack.replace(change.places, before);
-    } else if (rack.settings <= best.settings) {
-      const left = rack.longestLeft();
-      if (rack.settings < best.settings || left > best.left) {
-        best = { settings: rack.settings, left, boards: [...rack.boards] };
-      }
-    }
+    const refuses = first === 'settings' ? refusesSettings : refusesSpread;
+    if (refuses({ more, gain, patience }, random)) rack.replace(change.places, before);
+    else best = betterOf(best, rack, first);
   }
   return rack.uses(best.boards);
+}
+
+/** What an exchange brings: settings more, and what is left gathered on fewer boards. */
+type Effect = { readonly more: number; readonly gain: number; readonly patience: number };
+
+function refusesSettings({ more, gain, patience }: Effect, random: (below: number) => number) {
+  return more > 0 ? more > patience : more === 0 && gain < 0 && random(4) > 0;
+}
+
+function refusesSpread({ more, gain, patience }: Effect, random: (below: number) => number) {
+  return gain < 0 ? random(1000) > 200 * patience : gain === 0 && more > 0;
+}
+
+type Arrangement = {
+  readonly settings: number;
+  readonly left: number;
+  readonly boards: readonly RackBoard[];
+};
+
+function arrangementOf(rack: Rack): Arrangement {
+  return { settings: rack.settings, left: rack.longestLeft(), boards: [...rack.boards] };
+}
+
+function betterOf(best: Arrangement, rack: Rack, first: WishOrder): Arrangement {
+  const { settings } = rack;
+  if (first === 'settings' && settings > best.settings) return best;
+  const left = rack.longestLeft();
+  const [fewer, longer] = [best.settings - settings, left - best.left];
+  const isBetter =
+    first === 'settings' ? fewer > 0 || longer > 0 : longer > 0 || (longer === 0 && fewer > 0);
+  return isBetter ? arrangementOf(rack) : best;
 }
 
 /** Grows when what is left gathers on few boards. */
@@ -66,15 +102,54 @@ function proposeExchange(
   if (newOne.left < 0 || newOne.left === problem.kinds[one.kind]?.room) return undefined;
   const newOther = rack.changed(other, take, give);
   if (newOther.left < 0) return undefined;
-  if (random(2) === 0) return { places: [a, b], boards: [newOne, newOther] };
-  const likeOne = alike(rack, one);
-  const likeOther = alike(rack, other);
+  const pair = { places: [a, b], boards: [newOne, newOther] };
+  return random(2) === 0 ? pair : forAllAlike(rack, pair);
+}
+
+/** The same exchange between as many boards cut alike as there are on both sides. */
+function forAllAlike(rack: Rack, { places, boards }: Exchange): Exchange | undefined {
+  const [likeOne = [], likeOther = []] = places.map(place =>
+    alike(rack, rack.boards[place] as RackBoard),
+  );
   if (likeOne[0] === likeOther[0]) return undefined;
   const pairs = likeOne.slice(0, likeOther.length);
+  const [newOne, newOther] = boards as [RackBoard, RackBoard];
   return {
     places: [...pairs, ...likeOther.slice(0, pairs.length)],
     boards: [...pairs.map(() => newOne), ...pairs.map(() => newOther)],
   };
+}
+
+/** Cuts one board like some other, where a third can make up for the difference. */
+function proposeTwin(
+  problem: ReducedProblem,
+  rack: Rack,
+  random: (below: number) => number,
+): Exchange | undefined {
+  const { boards } = rack;
+  const a = random(boards.length);
+  const [one, model] = [boards[a] as RackBoard, boards[random(boards.length)] as RackBoard];
+  if (one.cuts === model.cuts || problem.kinds[one.kind]?.single) return undefined;
+  const more: Handful[] = [];
+  model.counts.forEach((count, i) => {
+    const change = count - (one.counts[i] as number);
+    if (change !== 0) more.push({ i, count: change });
+  });
+  const twin = rack.plus(one, more, 1);
+  if (twin === undefined) return undefined;
+  const from = random(boards.length);
+  let found: Exchange | undefined;
+  for (let step = 0; step < boards.length; step++) {
+    const c = (from + step) % boards.length;
+    const other = boards[c] as RackBoard;
+    if (c === a || other.cuts === model.cuts || problem.kinds[other.kind]?.single) continue;
+    const newOther = rack.plus(other, more, -1);
+    if (newOther === undefined || newOther.left === problem.kinds[other.kind]?.room) continue;
+    const isTwin = rack.isKnown(newOther);
+    if (found === undefined || isTwin) found = { places: [a, c], boards: [twin, newOther] };
+    if (isTwin) break;
+  }
+  return found === undefined || random(2) === 0 ? found : forAllAlike(rack, found);
 }
 
 /** One or all pieces of some length on a board. */

@@ -69,6 +69,26 @@ export class Rack {
     return { kind: board.kind, counts, left, cuts };
   }
 
+  /** The board with `sign` times so many pieces more, or undefined when it has not got or cannot hold them. */
+  plus(board: RackBoard, more: readonly Handful[], sign: 1 | -1): RackBoard | undefined {
+    let { left, cuts } = board;
+    for (const { i, count } of more) {
+      const change = sign * count;
+      if ((board.counts[i] as number) + change < 0) return undefined;
+      left -= change * (this.problem.lengths[i] as number);
+      cuts += change * (this.codes[i] as number);
+    }
+    if (left < 0) return undefined;
+    const counts = [...board.counts];
+    for (const { i, count } of more) counts[i] = (counts[i] as number) + sign * count;
+    return { kind: board.kind, counts, left, cuts };
+  }
+
+  /** True when some board has these cuts already. */
+  isKnown({ cuts }: RackBoard): boolean {
+    return this.groups.has(cuts);
+  }
+
   /** Puts other boards in some places and returns how many settings that adds. */
   replace(places: readonly number[], boards: readonly RackBoard[]): number {
     const before = this.settings;
