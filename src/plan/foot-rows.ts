@@ -16,6 +16,8 @@ export type FootRow = {
   readonly shim: Figure;
   /** Or what each loses instead; the lowest lose nothing. */
   readonly trim: Figure;
+  /** False where that would be more than half of the foot. */
+  readonly mayTrim: boolean;
 };
 
 /** What goes under each row of feet, or comes off it; none on ground that does not fall. */
@@ -34,14 +36,17 @@ export function footRows(model: Model, answers: Answers, display: Display): read
   const first = places[0]?.[0] ?? 0;
   const last = places.at(-1)?.[0] ?? 0;
   const fall = { drop, over };
+  const thinnest = Math.min(...feet.map(({ box }) => extent(box, 'z')));
   const rule = `${onTheTape(drop, display)} over ${onTheTape(over, display)}`;
   return places.map(same => {
     const [along = 0] = same;
+    const trim = dropBetween(fall, last - along);
     return {
       fromHighEnd: figure(along, 'mm', 'to the middle of the foot', COMPUTED),
       feet: same.length,
       shim: figure(dropBetween(fall, along - first), 'mm', `the ground falls ${rule}`, COMPUTED),
-      trim: figure(dropBetween(fall, last - along), 'mm', `the ground falls ${rule}`, COMPUTED),
+      trim: figure(trim, 'mm', `the ground falls ${rule}`, COMPUTED),
+      mayTrim: atMost(trim, thinnest / 2),
     };
   });
 }

@@ -13,21 +13,23 @@ const LEVEL = 'level';
 /** Steps with what was worked out for them: their glue-ups, their diagonals, what goes under the feet. */
 export function withTradeLines(
   build: readonly Step[],
-  { glueUps, squares, feet, planters, sealDay }: TradeParts,
+  { glueUps, squares, feet, planters, sealDay, glueDay }: TradeParts,
   display: Display,
 ): readonly Step[] {
   return build.map(step => {
     const ups = glueUps.filter(row => row.step === step.id).flatMap(glueUpLines);
     const square = squares.filter(row => row.step === step.id);
     const levels = step.phase === 'place' && step.tools.includes(LEVEL);
-    const sealing = seals(step) ? sealDay.map(sealLine) : [];
+    const sealing = seals(step) ? sealDay.map(dayLine) : [];
+    // Told once, where the first glue is opened.
+    const gluing = glueUps[0]?.step === step.id ? glueDay.map(dayLine) : [];
     const pots = planters
       .filter(({ steps }) => steps.includes(step.id))
       .flatMap(row => potLines(row, display));
     const shims = levels ? feet.map(row => footLine(row, display)) : [];
     return {
       ...step,
-      settings: [...step.settings, ...ups, ...shims, ...pots, ...sealing],
+      settings: [...step.settings, ...gluing, ...ups, ...shims, ...pots, ...sealing],
       look: [...step.look, ...squareLines(square, display)],
     };
   });
@@ -38,6 +40,6 @@ function seals({ phase, tools }: Step): boolean {
   return phase === 'finish' && tools.includes('brush');
 }
 
-function sealLine(rule: DayRule): Step['settings'][number] {
+function dayLine(rule: DayRule): Step['settings'][number] {
   return { name: rule.name, text: dayRuleText(rule) };
 }

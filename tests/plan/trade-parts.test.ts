@@ -229,10 +229,19 @@ describe('feet on ground that falls', () => {
     expect(feet.map(({ feet: count }) => count)).toEqual([2, 2, 2, 2, 2, 2]);
     expect(toInches(feet[0]?.shim.value ?? 1)).toBe(0);
     expect(toInches(feet.at(-1)?.shim.value ?? 0)).toBeCloseTo(80.5 / 84, 6);
+    expect(setting(step(plan({ fall: length(1) }), 'place'), 'Shims')[1]).toBe(
+      '16-1/4 in from the high end: about 3/16 in under each foot',
+    );
     for (const { shim, trim } of feet) {
       expect(toInches(shim.value + trim.value)).toBeCloseTo(80.5 / 84, 6);
     }
   });
+});
+
+// By hand: 3 in over 84 in take 2.875 in off the highest of feet that are 1-1/2 in thick.
+test('feet are not cut away where the ground falls too far', () => {
+  const { feet } = plan({ fall: length(3) });
+  expect(feet.map(({ mayTrim }) => mayTrim)).toEqual([false, false, false, true, true, true]);
 });
 
 describe('whatever is answered', () => {

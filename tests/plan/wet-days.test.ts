@@ -39,6 +39,11 @@ describe('may I glue today', () => {
   });
 });
 
+test('the first step that glues says when not to, and no other does', () => {
+  const told = plan().steps.filter(step => step.settings.some(({ name }) => name === 'Tonight'));
+  expect(told.map(({ id }) => id)).toEqual(['end-corners']);
+});
+
 describe('may I seal today', () => {
   // Source: coating practice, 3 °C (5 °F) above the dew point; Magnus formula by hand: air of 20 °C with a dew
   // point of 17 °C: 17.625 x 17 / 260.04 - 17.625 x 20 / 263.04 = -0.18788, e^ that = 82.9 %.

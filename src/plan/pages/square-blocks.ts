@@ -61,7 +61,7 @@ export function footBlocks({ feet, display }: Plan): readonly Block[] {
           onTheTape(row.fromHighEnd.value, display),
           String(row.feet),
           onTheTape(row.shim.value, display),
-          onTheTape(row.trim.value, display),
+          row.mayTrim ? onTheTape(row.trim.value, display) : 'more than half of it',
         ]),
       },
     },
