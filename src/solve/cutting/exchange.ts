@@ -4,9 +4,10 @@ import type { ReducedProblem } from './normalize.js';
 import type { Handful, RackBoard } from './rack.js';
 import { Rack } from './rack.js';
 
-/** How many exchanges are tried for each board, and at most. */
-const triesForBoard = 300;
-const mostTries = 18_000;
+/** How many exchanges are tried for each pair of boards, for each board, and at most. */
+const triesForPair = 30;
+const triesForBoard = 360;
+const mostTries = 21_000;
 
 /** What comes first when cost and boards are settled: few stop settings, or one long offcut. */
 export type WishOrder = 'settings' | 'offcut';
@@ -24,8 +25,9 @@ export function exchangePieces(
   const rack = new Rack(problem, uses);
   const random = fixedNumbers(20_011);
   let best = arrangementOf(rack);
-  const tries =
-    rack.boards.length < 2 ? 0 : Math.min(mostTries, triesForBoard * rack.boards.length);
+  const boards = rack.boards.length;
+  const pairs = (boards * (boards - 1)) / 2;
+  const tries = Math.min(mostTries, triesForBoard * boards, triesForPair * pairs);
   for (let attempt = 0; attempt < tries; attempt++) {
     // One setting for each length is the least there can be; what is left to gain then is found soon.
     if (best.settings === problem.lengths.length && attempt > tries / 5) break;
