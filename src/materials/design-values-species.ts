@@ -83,11 +83,13 @@ const LEAST_THICKNESS: Mm = inches(1.5);
 
 /**
  * The assumption in words, with a warning where the board is thinner than the table is made for.
- * @example assumedWords(wood, inches(1)) // 'redwood No. 2, open grain, by the table for 2 in lumber'
+ * @example assumedWords(wood, inches(1)) // 'redwood No. 2, open grain, by the table for two-by lumber'
  */
 export function assumedWords({ values, assumed }: WoodStrength, thickness: Mm): string {
   const thin = values.kind === 'nds' && lessThan(thickness, LEAST_THICKNESS);
-  return thin ? `${assumed}, by the table for 2 in lumber: thinner boards have none here` : assumed;
+  return thin
+    ? `${assumed}, by the table for two-by lumber: thinner boards have none here`
+    : assumed;
 }
 
 function valuesOf(assumed: Assumed, width: Mm): NdsValues | ClassValues | undefined {

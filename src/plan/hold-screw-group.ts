@@ -1,11 +1,11 @@
 import type { ScrewChoice } from '../materials/choose-screw.js';
 import type { LoadTime } from '../materials/design-factors-nds.js';
 import { screwSideways } from '../materials/screw-strength.js';
-import { screwName } from '../materials/screw-words.js';
-import type { Kilograms } from '../measure/quantities.js';
+import type { Display, Kilograms } from '../measure/quantities.js';
 import { extent } from '../model/box.js';
 import { AXES, type Joint, type Part } from '../model/part.js';
 import type { HoldInputs, ScrewRole } from './hold-row.js';
+import { screwAsSold } from './screw-as-sold.js';
 import { screwWithRoom } from './screw-room.js';
 
 /** A push lasts a moment; pots hang there for good. */
@@ -50,14 +50,20 @@ function strengthOnce(joint: Joint, role: ScrewRole, inputs: ScrewInputs): Stren
 }
 
 function strengthOfJoint(joint: Joint, { carries }: ScrewRole, inputs: ScrewInputs): Strength {
-  const { species, wet, partById } = inputs;
+  const { species, wet, display, partById } = inputs;
   const choice = screwWithRoom(joint, partById.get(joint.from), inputs);
   if (choice.kind === 'no-screw') return { each: 0, count: joint.each, name: 'no screw that fits' };
   return {
     each: sidewaysEach(choice, joint, { wet, time: TIME[carries], gravity: species.gravity.value }),
     count: joint.each,
-    name: screwName(choice),
+    name: nameOf(choice, display),
   };
+}
+
+/** A metric screw is reckoned as the gauge that it stands for, and says so. */
+function nameOf(choice: ScrewChoice, display: Display): string {
+  const { name } = screwAsSold(choice, display);
+  return display.system === 'metric' ? `${name}, reckoned as No. ${choice.gauge}` : name;
 }
 
 function sidewaysEach(

@@ -102,7 +102,7 @@ function rowOfPeople(
     ...words,
     sum: `${people} x ${formatWeight(PERSON.value, inputs.display)}, shared ${shares} by the rails; ${words.sum}`,
     limit: `at least ${formatWeight(loadIn(placed), inputs.display)} spread over it`,
-    source: `common practice, 20 in a person; ${placed.source}`,
+    source: `common practice, ${formatLength(ROOM_PER_PERSON, inputs.display)} a person; ${placed.source}`,
   };
 }
 
@@ -122,7 +122,7 @@ function perchRow({ id, say }: SeatRole, front: Carrier, { people, inputs }: Row
     limit: `at least ${formatWeight(loadIn(placed), inputs.display)}, which is seldom there all at once`,
     verdict: holds ? words.verdict : 'look again',
     better: words.better,
-    source: `common practice, 20 in a person; ${placed.source}`,
+    source: `common practice, ${formatLength(ROOM_PER_PERSON, inputs.display)} a person; ${placed.source}`,
   };
 }
 
