@@ -1,6 +1,7 @@
 import { BOARDS_RULE } from './boards/boards.js';
 import { GAP_RULE } from './gap.js';
 import { HOLD_RULES } from './hold-rules.js';
+import { LAP_RULE } from './lap.js';
 import { MOISTURE_RULE } from './moisture.js';
 import { MOVEMENT_RULE } from './movement.js';
 import type { WorkRule } from './rule.js';
@@ -16,6 +17,7 @@ export const WORK_RULES: readonly WorkRule[] = [
   SLOT_RULE,
   SPACING_RULE,
   BOARDS_RULE,
+  LAP_RULE,
   ...SHOP_RULES,
   ...HOLD_RULES,
 ];

@@ -1,7 +1,6 @@
 import { CANS_RULE } from './cans.js';
 import { CLAMPS_RULE } from './clamps.js';
 import { GLUE_RULE } from './glue.js';
-import { LAP_RULE } from './lap.js';
 import { LEGS_RULE } from './legs.js';
 import { MISTAKE_RULE } from './mistake.js';
 import { POTS_RULE } from './pots.js';
@@ -14,7 +13,6 @@ import { TAPE_RULE } from './tape.js';
 /** Measuring, gluing, sealing, planters and slips, in the order of the work. */
 export const SHOP_RULES: readonly WorkRule[] = [
   TAPE_RULE,
-  LAP_RULE,
   SQUARE_RULE,
   LEGS_RULE,
   CLAMPS_RULE,
