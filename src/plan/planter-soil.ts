@@ -12,7 +12,7 @@ import type { Room } from './planter-inside.js';
 /** Common practice: soil ends an inch under the rim, so that water stands until it has sunk in. */
 const BELOW_RIM: Mm = inches(1);
 
-const SOAKED_SOURCE = FILLS['potting-mix'].planned.source;
+const SOAKED_SOURCE = FILLS['potting-mix'].heavy.source;
 
 /** What the pots of one planter weigh when soaked. */
 export function pottedWeight(
@@ -22,9 +22,9 @@ export function pottedWeight(
     (sum, { diameter, height }) => sum + coneSpace(diameter, diameter, height),
     0,
   );
-  const { planned } = fillWeight(space, 'potting-mix');
-  const words = 'pots taken as cylinders, full of soaked potting mix';
-  return figure(planned, 'kg', words, SOAKED_SOURCE);
+  const { heavy } = fillWeight(space, 'potting-mix');
+  const words = 'pots taken as cylinders, full of potting mix as heavy as it gets';
+  return figure(heavy, 'kg', words, SOAKED_SOURCE);
 }
 
 /** Soil in place of pots: how much, how many bags, how heavy. */
@@ -32,7 +32,7 @@ export function soilFigures({ x, y, floor, rim }: Room, display: Display) {
   const depth = Math.max(0, rim - floor - BELOW_RIM);
   const space = spaceOf({ length: x[1] - x[0], width: y[1] - y[0], depth });
   const [, bag] = SOIL_BAGS[display.system];
-  const { planned } = fillWeight(space, 'potting-mix');
+  const { heavy } = fillWeight(space, 'potting-mix');
   const loose = formatSpace(looseFill(space), display);
   return {
     soil: figure(space, 'mm3', `${onTheTape(depth, display)} deep, 1 in below the rim`, COMPUTED),
@@ -43,6 +43,6 @@ export function soilFigures({ x, y, floor, rim }: Room, display: Display) {
       SOIL_BAGS.source,
     ),
     bag: bag.name,
-    soaked: figure(planned, 'kg', 'soaked potting mix in all of it', SOAKED_SOURCE),
+    soaked: figure(heavy, 'kg', 'potting mix as heavy as it gets in all of it', SOAKED_SOURCE),
   };
 }

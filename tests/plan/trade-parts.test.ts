@@ -154,16 +154,24 @@ describe('planters', () => {
   });
 
   // By hand: 15 x 15 x 15-1/4 in (an inch below the rim) are 3431 cu in, 1.986 cu ft; with 15 % for
-  // settling 2.28 cu ft, two bags of 2 cu ft; soaked at 65 lb a cubic foot 129 lb. Three planks of 3-1/2 x
+  // settling 2.28 cu ft, two bags of 2 cu ft; soaked at 85 lb a cubic foot (moist potting soil, 75 to 85 lb) 168.8 lb. Three planks of 3-1/2 x
   // 14-3/4 in leave 225 - 154.875 = 70.125 of 225 sq in open: 31.2 %.
   test('soil in place of pots, its bags and weight, and how the floor drains', () => {
     const [row] = plan().planters;
     if (!row) throw new Error('no planter');
     expect(row.soil.value / inches(12) ** 3).toBeCloseTo(1.986, 3);
     expect([row.bags.value, row.bag]).toEqual([2, '2 cu ft bag']);
-    expect(toPounds(row.soaked.value)).toBeCloseTo(129.1, 1);
+    expect(toPounds(row.soaked.value)).toBeCloseTo(168.8, 1);
     expect(row.open.value).toBeCloseTo(31.17, 2);
     expect(row.drains).toBe(true);
+  });
+
+  // By hand: pi / 4 x 10.75² x 11.5 = 1043.8 cu in, 0.604 cu ft, at 85 lb: 51.3 lb. The same weight presses on the
+  // planks in what is reckoned to hold: both planters together 103 lb.
+  test('soaked pots weigh as much here as where they are reckoned to hold', () => {
+    const of = plan();
+    expect(toPounds(of.planters[0]?.potted.value ?? 0)).toBeCloseTo(51.3, 1);
+    expect(of.holds.find(({ id }) => id.startsWith('plank/'))?.sum).toContain('103 lb on 6 planks');
   });
 
   // By hand: 16-1/4 - 1/2 - 11-1/2 = 4-1/4 in wanted; layers of 1-1/2 and 3/4 in come nearest with 4-1/2 in, so the
