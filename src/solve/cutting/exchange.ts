@@ -9,6 +9,9 @@ const triesForPair = 30;
 const triesForBoard = 360;
 const mostTries = 21_000;
 
+/** A third board is looked for among so many. */
+const mostLooks = 30;
+
 /** What comes first when cost and boards are settled: few stop settings, or one long offcut. */
 export type WishOrder = 'settings' | 'offcut';
 
@@ -141,7 +144,7 @@ function proposeTwin(
   if (twin === undefined) return undefined;
   const from = random(boards.length);
   let found: Exchange | undefined;
-  for (let step = 0; step < boards.length; step++) {
+  for (let step = 0; step < Math.min(mostLooks, boards.length); step++) {
     const c = (from + step) % boards.length;
     const other = boards[c] as RackBoard;
     if (c === a || other.cuts === model.cuts || problem.kinds[other.kind]?.single) continue;
