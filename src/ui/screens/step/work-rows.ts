@@ -42,8 +42,7 @@ export function workRows(work: Work, style: Style): WorkRows {
       columns,
       large: style.large,
     }),
-    settingRows(work, columns),
-    ...saidBlocks(work, columns),
+    ...toldRows(work, columns),
     timerRows(work, columns),
   ].filter(rows => rows.length > 0);
   const blocks = [...before, checks.rows].filter(rows => rows.length > 0);
@@ -56,6 +55,15 @@ export function workRows(work: Work, style: Style): WorkRows {
     foot: [...gap, moveRow(move, at)],
     focus: checks.next === undefined ? 0 : Math.min(body.length - 1, above + checks.next),
   };
+}
+
+/** A few settings come before what to do; many are for looking up, and come after it. */
+const FEW_SETTINGS = 4;
+
+function toldRows(work: Work, columns: number): readonly (readonly Row[])[] {
+  const settings = settingRows(work, columns);
+  const said = saidBlocks(work, columns);
+  return settings.length <= FEW_SETTINGS ? [settings, ...said] : [...said, settings];
 }
 
 function bigOf({ step, at }: Work): Step['big'] {
