@@ -12,27 +12,28 @@ import type { ReducedProblem } from './normalize.js';
 import type { Work } from './work.js';
 import { isSpent } from './work.js';
 
-/** Dives at most; each but the first prefers other boards. */
-const mostDives = 8;
+/** So many dives in a row; each but the very first prefers other boards. */
+export const divesInARow = 8;
 
 /**
  * Follows the relaxed solution down to a plan: takes its whole boards, or else a board it wants much, solves what
  * remains, and so on. After every step the rest is also filled longest first. Dives again, from fixed start
- * numbers with other preferences, until a plan costs no more than `floor`. Returns the cheapest plan met,
- * `known` when none is cheaper.
+ * numbers (`from` on) with other preferences, until a plan costs no more than `floor`. Returns the cheapest plan
+ * met, `known` when none is cheaper, and leaves the relaxed solution as it was.
  */
 export function dive(
   problem: ReducedProblem,
   { program }: Relaxation,
-  { known, floor }: { known: readonly Use[]; floor: number },
+  { known, floor, from = 0 }: { known: readonly Use[]; floor: number; from?: number },
   work: Work,
 ): readonly Use[] {
   const start = startOf(program);
   let best = known;
-  for (let turn = 0; turn < mostDives && costOf(problem, best) > floor; turn++) {
-    if (isSpent(work) || (turn > 0 && !backTo(problem, program, start, work))) return best;
+  for (let turn = from; turn < from + divesInARow && costOf(problem, best) > floor; turn++) {
+    if (isSpent(work)) return best;
     const aim = { most: costOf(problem, best) - 1, floor, turn };
     best = new Dive(problem, program, aim, work).run() ?? best;
+    if (!backTo(problem, program, start, work)) return best;
   }
   return best;
 }
@@ -115,7 +116,9 @@ class Dive {
     let first = 0;
     let most = 0;
     columnValues(this.program).forEach((value, j) => {
-      if (value >= 1 - 1e-4) whole.push(use(j, Math.floor(value + 1e-4)));
+      // Later dives leave some of the first whole boards open, or all would end in the same remainder.
+      const off = this.aim.turn > 0 && this.taken.length === 0 ? this.random(2) : 0;
+      if (value >= 1 + off - 1e-4) whole.push(use(j, Math.floor(value + 1e-4) - off));
       if (value < 1e-4) return;
       const wish = this.aim.turn === 0 ? value : value * (600 + this.random(1000));
       if (wish > most) [first, most] = [j, wish];

@@ -1,14 +1,17 @@
 import { partsPerCent } from './bound.js';
 import { type Relaxation, relax } from './column-generation.js';
 import { nextCost, stockLimits } from './count-limits.js';
-import { dive } from './dive.js';
+import { dive, divesInARow } from './dive.js';
 import { costOf, fillGreedily, wholeProblem } from './greedy.js';
 import { climb, type LadderEnd } from './ladder.js';
 import type { ReducedProblem } from './normalize.js';
-import type { Work } from './work.js';
+import { isSpent, type Work } from './work.js';
 
 /** A plan, how far it is proven, and the relaxation whose prices the proof begins with. */
 export type Cheapest = LadderEnd & { readonly relaxation: Relaxation };
+
+/** So many times more dives follow a search that ended without a proof. */
+const mostReturns = 20;
 
 /**
  * Fills boards longest first, solves the relaxed problem, follows it down to a plan, and searches whatever lies
@@ -21,5 +24,14 @@ export function findCheapest(problem: ReducedProblem, work: Work): Cheapest {
   const uses = dive(problem, relaxation, { known: first, floor: least }, work);
   const cost = costOf(problem, uses);
   const begin = { uses, cost, lowerBound: Math.min(cost, least), cases: 0 };
-  return { ...climb(problem, relaxation, begin, work), relaxation };
+  let end = climb(problem, relaxation, begin, work);
+  // What search leaves open, another dive may close.
+  for (let turn = 1; turn <= mostReturns && end.cost > end.lowerBound && !isSpent(work); turn++) {
+    const aim = { known: end.uses, floor: end.lowerBound, from: turn * divesInARow };
+    const again = dive(problem, relaxation, aim, work);
+    end = { ...end, uses: again, cost: costOf(problem, again) };
+  }
+  // A plan at the first bound needs no search to be proven, however it was found.
+  const cases = end.cost <= least ? 0 : end.cases;
+  return { ...end, cases, relaxation };
 }
