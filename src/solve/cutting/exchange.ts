@@ -6,11 +6,11 @@ import { Rack } from './rack.js';
 
 /** How many exchanges are tried for each pair of boards, for each board, and at most. */
 const triesForPair = 30;
-const triesForBoard = 360;
-const mostTries = 21_000;
+const triesForBoard = 450;
+const mostTries = 27_000;
 
 /** A third board is looked for among so many. */
-const mostLooks = 30;
+const mostLooks = 60;
 
 /** What comes first when cost and boards are settled: few stop settings, or one long offcut. */
 export type WishOrder = 'settings' | 'offcut';
@@ -35,7 +35,7 @@ export function exchangePieces(
     // One setting for each length is the least there can be; what is left to gain then is found soon.
     if (best.settings === problem.lengths.length && attempt > tries / 5) break;
     const change =
-      random(3) > 0 ? proposeTwin(problem, rack, random) : proposeExchange(problem, rack, random);
+      random(2) === 0 ? proposeTwin(problem, rack, random) : proposeExchange(problem, rack, random);
     if (change === undefined) continue;
     const before = change.places.map(place => rack.boards[place] as RackBoard);
     const gain = spread(change.boards) - spread(before);
