@@ -1,3 +1,4 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { ReferenceReporter } from './support/reference-reporter.js';
 
@@ -7,6 +8,8 @@ export default defineConfig({
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.{ts,tsx}'],
     testTimeout: 20_000,
+    // Journeys in a terminal mostly wait: on a machine with two cores, two at a time.
+    maxWorkers: Math.max(2, availableParallelism() - 1),
     // Some machines set these for continuous builds; Ink paints nothing then.
     env: { CI: '', CONTINUOUS_INTEGRATION: '' },
     reporters: ['default', new ReferenceReporter()],
