@@ -157,7 +157,7 @@ function within(
 function oneOf(text: string, { name, choices, example }: WorkOption): Parsed<Read> {
   if (choices === undefined || choices.includes(text)) return parsed(text);
   const near = nearestWord(text, choices);
-  const help = near === undefined ? `It can be ${choices.join(', ')}` : `Did you mean ${near}?`;
+  const help = near === undefined ? `It can be ${choices.join(', ')}.` : `Did you mean ${near}?`;
   return unreadable(`"${text}" is not known.`, `${help} For example --${name} ${example}.`);
 }
 
