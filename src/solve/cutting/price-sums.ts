@@ -4,7 +4,7 @@ import { greatestCommonDivisor } from './normalize.js';
 export type PriceRange = { readonly cost: number; readonly least: number; readonly most: number };
 
 /** Tables longer than this are not worth filling; a common divisor has to do. */
-const longestTable = 20_000;
+const longestTable = 3000;
 
 /**
  * The least sum of prices of at least `amount` that boards can add up to. Boards whose number is settled make a fixed
@@ -71,7 +71,7 @@ function nextSum(amount: number, steps: readonly number[], most: number): number
 
 /** Tables filled before, for they are asked for again and again; what they say does not depend on it. */
 const tables = new Map<string, Float64Array>();
-const mostTables = 50;
+const mostTables = 200;
 
 /** For every sum up to `end`, the fewest steps that add up to it (Infinity: none do). */
 function fewestSteps(sizes: readonly number[], end: number): Float64Array {
