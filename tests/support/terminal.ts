@@ -47,6 +47,7 @@ export const KEY = {
 const START = new URL('../../src/start.mjs', import.meta.url).pathname;
 const WAIT_MS = 8000;
 const LOOK_MS = 15;
+const LAST_WORDS_MS = 100;
 /** Around every picture; see "synchronized output" of the terminal. */
 const PICTURE_BEGINS = '\x1b[?2026h';
 const PICTURE_ENDS = '\x1b[?2026l';
@@ -97,7 +98,11 @@ export function openTerminal(options: TerminalOptions): TestTerminal {
     });
   });
   const exit = new Promise<{ code: number; signal: number }>(resolve => {
-    child.onExit(({ exitCode, signal }) => resolve({ code: exitCode, signal: signal ?? 0 }));
+    child.onExit(({ exitCode, signal }) => {
+      const left = () => resolve({ code: exitCode, signal: signal ?? 0 });
+      // The last words may still be on their way to the screen when the end is already known.
+      setTimeout(() => screen.write('', left), LAST_WORDS_MS);
+    });
   });
   const written = () => output.join('');
   const shown = () => linesOf(screen);
