@@ -8,23 +8,20 @@ const APP = join(ROOT, 'dist', 'app.mjs');
 
 /** The latest change of any file or folder below; folders change when a file in them goes. */
 function latestIn(folder) {
-  return readdirSync(folder, { withFileTypes: true }).reduce((latest, entry) => {
-    const path = join(folder, entry.name);
+  let latest = statSync(folder).mtimeMs;
+  for (const entry of readdirSync(folder, { withFileTypes: true })) {
+    const path = `${folder}/${entry.name}`;
     const at = entry.isDirectory() ? latestIn(path) : statSync(path).mtimeMs;
-    return Math.max(latest, at);
-  }, statSync(folder).mtimeMs);
+    if (at > latest) latest = at;
+  }
+  return latest;
 }
 
 function isFresh() {
   const compiled = statSync(APP, { throwIfNoEntry: false });
   if (compiled === undefined) return false;
   const lock = statSync(join(ROOT, 'package-lock.json'), { throwIfNoEntry: false });
-  const latest = [
-    latestIn(join(ROOT, 'src')),
-    latestIn(join(ROOT, 'projects')),
-    lock?.mtimeMs ?? 0,
-  ];
-  return compiled.mtimeMs >= Math.max(...latest);
+  return compiled.mtimeMs >= Math.max(latestIn(join(ROOT, 'src')), lock?.mtimeMs ?? 0);
 }
 
 /** What to do about a bundle that could not be made. */
