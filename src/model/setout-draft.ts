@@ -1,27 +1,15 @@
-import type { Section } from '../materials/section.js';
-import type { Mm } from '../measure/quantities.js';
 import type { Scope } from '../recipe/evaluate.js';
 import type { Place } from '../recipe/place.js';
 import type { JointRule } from '../recipe/recipe.js';
-import type { Axis, Box, Spread } from './part.js';
+import type { Axis, Box, Part, Spread } from './part.js';
 
 /** A notch that is not cut yet; `for` is the index of the part that it makes room for. */
 export type NotchDraft = { readonly rule: string; readonly box: Box; readonly for: number };
 
 /** A board that stands in the frame of an assembly, before it is carried to where that stands. */
-export type Draft = {
-  readonly id: string;
-  readonly path: string;
-  readonly name: string;
-  readonly board: string;
-  readonly section: Section;
-  readonly runs: Axis;
-  readonly face: Axis;
-  readonly length: Mm;
-  readonly box: Box;
+export type Draft = Omit<Part, 'notches' | 'solid'> & {
   /** Grows while the assemblies around it declare their notches. */
   readonly notches: NotchDraft[];
-  readonly loose: boolean;
   /** Of the part in the recipe. */
   readonly at: Place;
 };

@@ -19,32 +19,23 @@ export type HoldRow = {
   readonly source: string;
 };
 
-/** Beams that a row of people sits over: paths of the boards, and of what they stand on. */
-export type SeatRole = {
-  readonly kind: 'seat';
+/** Boards that carry between two supports: their paths, and those of what they stand on. */
+type BeamRole<Kind extends string> = {
+  readonly kind: Kind;
   readonly id: string;
   readonly say: string;
   readonly beams: readonly string[];
   readonly on: readonly string[];
 };
+
+/** Beams that a row of people sits over. */
+export type SeatRole = BeamRole<'seat'>;
 
 /** Slats that people sit on, and the beams under them. */
-export type SlatRole = {
-  readonly kind: 'slats';
-  readonly id: string;
-  readonly say: string;
-  readonly beams: readonly string[];
-  readonly on: readonly string[];
-};
+export type SlatRole = BeamRole<'slats'>;
 
 /** Planks that the pots of all boxes stand on, and the bearers under them. */
-export type ShelfRole = {
-  readonly kind: 'shelf';
-  readonly id: string;
-  readonly say: string;
-  readonly beams: readonly string[];
-  readonly on: readonly string[];
-};
+export type ShelfRole = BeamRole<'shelf'>;
 
 /** Screws that a load hangs on: the rule of the joint, by the part under the head. */
 export type ScrewRole = {

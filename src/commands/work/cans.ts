@@ -1,4 +1,3 @@
-import { SEALERS, type Sealer, type SealerId, sealerOf } from '../../materials/sealer.js';
 import {
   CANS,
   SEALER_NEED_SOURCE,
@@ -14,6 +13,7 @@ import { formatVolume, gallons } from '../../measure/volume.js';
 import { type CanOffer, type Cans, cansFor } from '../../plan/cans.js';
 import { readArea, readPrices } from './can-given.js';
 import type { Answered, Given, WorkResult, WorkRule } from './rule.js';
+import { SEALER_OPTION, sealerGiven } from './seal-options.js';
 
 /** `notchbook work cans`: how much sealer, in which cans. */
 export const CANS_RULE: WorkRule = {
@@ -39,14 +39,7 @@ export const CANS_RULE: WorkRule = {
       usual: 'planed',
       choices: ['planed', 'rough'],
     },
-    {
-      name: 'kind',
-      kind: 'word',
-      say: SEALERS.map(({ id }) => id).join(', '),
-      example: 'penetrating-oil',
-      usual: 'penetrating-sealer',
-      choices: SEALERS.map(({ id }) => id),
-    },
+    SEALER_OPTION,
     {
       name: 'price',
       kind: 'words',
@@ -82,10 +75,6 @@ function work(given: Given): WorkResult {
 
 const RAGS =
   'Oily rags catch fire by themselves: flat outdoors until hard, or drowned in a lidded metal can.';
-
-function sealerGiven(given: Given): Sealer {
-  return sealerOf(given.word('kind') as SealerId);
-}
 
 function needOf(faces: SquareMm, given: Given): SealerNeed {
   return sealerNeed({

@@ -1,12 +1,22 @@
 import { humidityAt } from '../../materials/dew-point.js';
 import type { SealWeather, Sprinkle } from '../../materials/seal-day.js';
-import { SEALERS, type SealerId } from '../../materials/sealer.js';
+import { SEALERS, type Sealer, type SealerId, sealerOf } from '../../materials/sealer.js';
 import { parseClock } from '../../measure/clock.js';
 import { type Parsed, parsed, unreadable } from '../../measure/parsed.js';
 import { temperatureOption, usualTemperature } from './length-option.js';
 import type { Given, WorkOption } from './rule.js';
 
 const SPRINKLED: readonly Sprinkle[] = ['soaks-in', 'beads', 'not-tried'];
+
+/** Which kind of sealer. */
+export const SEALER_OPTION: WorkOption = {
+  name: 'kind',
+  kind: 'word',
+  say: SEALERS.map(({ id }) => id).join(', '),
+  example: 'penetrating-oil',
+  usual: 'penetrating-sealer',
+  choices: SEALERS.map(({ id }) => id),
+};
 
 export const SEAL_OPTIONS: readonly WorkOption[] = [
   temperatureOption('temperature', 'temperature of the air', '70F'),
@@ -41,22 +51,12 @@ export const SEAL_OPTIONS: readonly WorkOption[] = [
     usual: 'not-tried',
     choices: SPRINKLED,
   },
-  {
-    name: 'kind',
-    kind: 'word',
-    say: SEALERS.map(({ id }) => id).join(', '),
-    example: 'penetrating-oil',
-    usual: 'penetrating-sealer',
-    choices: SEALERS.map(({ id }) => id),
-  },
+  SEALER_OPTION,
 ];
 
 /** The sealer that was asked for. */
-export function sealerGiven(given: Given): SealerId {
-  const word = given.word('kind');
-  const sealer = SEALERS.find(({ id }) => id === word);
-  if (sealer === undefined) throw new Error(`sealer ${word} was let through`);
-  return sealer.id;
+export function sealerGiven(given: Given): Sealer {
+  return sealerOf(given.word('kind') as SealerId);
 }
 
 /** The weather as given, or what is missing or cannot be. */

@@ -7,7 +7,7 @@ import {
   sealDay,
 } from '../../materials/seal-day.js';
 import { formatSpread, sealVerdict, sealWhen } from '../../materials/seal-words.js';
-import { ABOVE_DEW_POINT, type Sealer, sealerOf, WETTEST_TO_SEAL } from '../../materials/sealer.js';
+import { ABOVE_DEW_POINT, type Sealer, WETTEST_TO_SEAL } from '../../materials/sealer.js';
 import { formatClock } from '../../measure/clock.js';
 import { figure } from '../../measure/figure-text.js';
 import { formatNumber } from '../../measure/format-number.js';
@@ -29,7 +29,7 @@ function work(given: Given): WorkResult {
   const weather = sealWeather(given);
   if (!weather.ok) return { ok: false, problems: [`${weather.problem} ${weather.hint}`] };
   const { display } = given;
-  const sealer = sealerOf(sealerGiven(given));
+  const sealer = sealerGiven(given);
   const day = sealDay(sealer.id, weather.value);
   const when = sealWhen(day, display);
   return {
