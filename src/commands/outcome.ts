@@ -1,3 +1,5 @@
+import { safeText } from '../text/safe-text.js';
+
 /** What a command says and how it ends. Nothing is written until it is complete. */
 export type Outcome = { readonly out: string; readonly err: string; readonly code: number };
 
@@ -16,7 +18,10 @@ export function fine(out: string): Outcome {
   return { out, err: '', code: EXIT.fine };
 }
 
-/** Lines for standard error; every one names what is wrong and what to do. */
+/**
+ * Lines for standard error; every one names what is wrong and what to do. They may quote the command
+ * line or a file, so nothing in them may steer the terminal.
+ */
 export function failed(lines: readonly string[], code: number): Outcome {
-  return { out: '', err: `${lines.join('\n')}\n`, code };
+  return { out: '', err: `${safeText(lines.join('\n'))}\n`, code };
 }

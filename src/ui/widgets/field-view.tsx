@@ -2,17 +2,19 @@ import { Box, Text } from 'ink';
 import { textWidth } from '../../text/width.js';
 import { cut } from '../../text/wrap.js';
 import { ACCENT, useLook } from '../theme.js';
+import { plainer } from './facts.js';
 import type { Field } from './field.js';
 
 type FieldViewProps = { readonly field: Field; readonly width: number };
 
 /** The line being typed, with its cursor; a long text shows the part around it. */
 export function FieldView({ field, width }: FieldViewProps) {
-  const { styled } = useLook();
+  const { ascii, styled } = useLook();
+  const plain = plainer(ascii);
   const room = Math.max(4, width - 3);
-  const before = tail(field.before, room);
-  const under = field.after.slice(0, 1);
-  const rest = cut(field.after.slice(1), Math.max(0, room - textWidth(before) - 1));
+  const before = tail(plain(field.before), room);
+  const under = plain(field.after.slice(0, 1));
+  const rest = cut(plain(field.after.slice(1)), Math.max(0, room - textWidth(before) - 1));
   return (
     <Box flexShrink={0}>
       <Text wrap="truncate">

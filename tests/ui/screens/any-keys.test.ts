@@ -109,3 +109,16 @@ describe('whatever keys are pressed, the frame holds and the journal can be save
     );
   });
 });
+
+test('in plain ASCII, what is typed is shown in ASCII too', () => {
+  const keys = ['space', 'space', '€', 'space'];
+  const size = { columns: 60, rows: 9 };
+  holds(mistakeScreen as Screen<unknown>, {
+    plan: smallPlan(),
+    step: 1,
+    size,
+    ascii: true,
+    keys,
+    waits: 0,
+  });
+});

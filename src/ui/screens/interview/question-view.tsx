@@ -3,6 +3,7 @@ import type { Question } from '../../../recipe/recipe.js';
 import { wrap } from '../../../text/wrap.js';
 import type { Context } from '../../screen.js';
 import { ACCENT } from '../../theme.js';
+import { plainer } from '../../widgets/facts.js';
 import { fieldText } from '../../widgets/field.js';
 import { FieldView } from '../../widgets/field-view.js';
 import { Lines } from '../../widgets/lines.js';
@@ -29,7 +30,7 @@ export function QuestionView({ state, id, draft, at }: QuestionViewProps) {
       <Lines lines={wrap(question.why, width)} />
       <Box height={1} />
       {draft.kind === 'line' ? (
-        <LineAnswer state={state} id={id} draft={draft} width={width} />
+        <LineAnswer state={state} id={id} draft={draft} at={at} />
       ) : (
         <Options question={question} list={draft.list} at={at} />
       )}
@@ -64,10 +65,12 @@ type LineAnswerProps = {
   readonly state: InterviewState;
   readonly id: string;
   readonly draft: Extract<Draft, { kind: 'line' }>;
-  readonly width: number;
+  readonly at: Context;
 };
 
-function LineAnswer({ state, id, draft, width }: LineAnswerProps) {
+function LineAnswer({ state, id, draft, at }: LineAnswerProps) {
+  const width = textColumns(at);
+  const plain = plainer(at.ascii);
   const question = questionOf(state, id);
   const answer = draftAnswer(state, id, draft);
   const isEmpty = fieldText(draft.field) === '';
@@ -79,7 +82,9 @@ function LineAnswer({ state, id, draft, width }: LineAnswerProps) {
         <Lines lines={indented(readWords(question, answer.value), width)} />
       ) : (
         <Text bold color={ACCENT.heed} wrap="truncate">
-          {wrap(isEmpty ? answer.hint : `! ${answer.problem} ${answer.hint}`, width).join('\n')}
+          {wrap(plain(isEmpty ? answer.hint : `! ${answer.problem} ${answer.hint}`), width).join(
+            '\n',
+          )}
         </Text>
       )}
       <Box height={1} />

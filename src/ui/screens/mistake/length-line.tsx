@@ -3,6 +3,7 @@ import { formatLength } from '../../../measure/format-length.js';
 import { wrap } from '../../../text/wrap.js';
 import type { Build, Context } from '../../screen.js';
 import { ACCENT } from '../../theme.js';
+import { plainer } from '../../widgets/facts.js';
 import { FieldView } from '../../widgets/field-view.js';
 import { Lines } from '../../widgets/lines.js';
 import { textColumns } from './room.js';
@@ -18,6 +19,7 @@ type LengthLineProps = {
 export function LengthLine({ stage, build, at }: LengthLineProps) {
   const width = textColumns(at);
   const length = typedLength(stage, build);
+  const plain = plainer(at.ascii);
   const isEmpty = stage.field.before === '' && stage.field.after === '';
   return (
     <Box flexDirection="column" flexShrink={0}>
@@ -26,7 +28,9 @@ export function LengthLine({ stage, build, at }: LengthLineProps) {
         <Lines lines={[isEmpty ? '' : `  ${formatLength(length.value, build.plan.display)}`]} />
       ) : (
         <Text bold color={ACCENT.heed} wrap="truncate">
-          {wrap(isEmpty ? length.hint : `! ${length.problem} ${length.hint}`, width).join('\n')}
+          {wrap(plain(isEmpty ? length.hint : `! ${length.problem} ${length.hint}`), width).join(
+            '\n',
+          )}
         </Text>
       )}
     </Box>
