@@ -136,7 +136,7 @@ function counts(joints: readonly Joint[]) {
 function plainButt(joint: Joint, from: Part | undefined, setting: Setting): string | undefined {
   if (!from) return undefined;
   const { axis } = joint.drive;
-  const whole = from.box.max[axis] - from.box.min[axis];
+  const whole = extent(from.box, axis);
   if (whole <= joint.through + 1) return undefined;
   const plain = chooseScrew(
     { through: whole, into: joint.holds + whole, grain: joint.grain, wood: setting.species },

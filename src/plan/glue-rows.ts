@@ -18,6 +18,8 @@ export type GlueUpKind = {
   readonly pieces: string;
   readonly joints: number;
   readonly minutes: Figure;
+  /** What to do in one of them, one line after the other: laid out first, squared and wiped last. */
+  readonly order: readonly string[];
 };
 
 /** How a step that closes glued joints is split, so that none skins over before it is closed. */
@@ -111,6 +113,7 @@ function kindsOf(
         pieces: piecesOf(first, names),
         joints: first.joints.length,
         minutes: figure(minutes, 'min', minutesWords(first, minutes), COMPUTED),
+        order: first.order,
       },
     ];
   });

@@ -1,5 +1,6 @@
 import { CLAMP_SPACING, clampsBySpacing, FIRST_CLAMP } from '../materials/clamps.js';
 import type { Minutes, Mm } from '../measure/quantities.js';
+import { extent } from '../model/box.js';
 import { AXES, type Box, type Joint, type Model } from '../model/part.js';
 import { count } from '../text/plural.js';
 import { brushingRoom, CLAMPING_MINUTES, minutesForJoint } from './glue-batch.js';
@@ -106,8 +107,8 @@ function clampsAt(joint: Joint): number {
   });
 }
 
-function longestSide({ min, max }: Box): Mm {
-  return Math.max(...AXES.map(axis => max[axis] - min[axis]));
+function longestSide(box: Box): Mm {
+  return Math.max(...AXES.map(axis => extent(box, axis)));
 }
 
 /** One line for each kind of joint, then squaring and clamping. */

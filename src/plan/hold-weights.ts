@@ -4,7 +4,7 @@ import { sameLength } from '../measure/tolerance.js';
 import { formatWeight } from '../measure/weight.js';
 import { bounds, extent } from '../model/box.js';
 import type { Model, Part } from '../model/part.js';
-import { partWeight } from '../model/weight.js';
+import { weightOf } from '../model/weight.js';
 import type { HoldInputs, StandRole } from './hold-row.js';
 import { sitters } from './hold-seat.js';
 import { partsAt } from './hold-spans.js';
@@ -25,7 +25,7 @@ const FEET_EACH = 4;
 
 /** Weight of the boards of a part of the piece, at the density they have at 12 % moisture. */
 export function woodWeight(parts: readonly Part[], { species }: HoldInputs): Kilograms {
-  return parts.reduce((sum, part) => sum + partWeight(part, species.density12.value), 0);
+  return weightOf({ parts }, () => species.density12.value);
 }
 
 /** Everybody who can sit on these boards at once; none where there are no boards to sit on. */

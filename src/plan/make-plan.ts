@@ -1,7 +1,8 @@
 import { COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Display } from '../measure/quantities.js';
-import type { Model, Part } from '../model/part.js';
+import { extent } from '../model/box.js';
+import type { Model } from '../model/part.js';
 import { setOut } from '../model/setout.js';
 import { weightOf } from '../model/weight.js';
 import type { Problem } from '../recipe/problem.js';
@@ -127,7 +128,7 @@ function answerLines(recipe: Recipe, answers: Answers, display: Display): readon
 
 function overallFigures({ overall }: Model) {
   const along = (axis: 'x' | 'y' | 'z', words: string): Figure =>
-    figure(overall.max[axis] - overall.min[axis], 'mm', `${words} over all boards`, COMPUTED);
+    figure(extent(overall, axis), 'mm', `${words} over all boards`, COMPUTED);
   return {
     width: along('x', 'left to right'),
     depth: along('y', 'front to back'),
@@ -137,7 +138,7 @@ function overallFigures({ overall }: Model) {
 
 function weightFigure(model: Model, { species }: Setting): Figure {
   const { value, source } = species.density12;
-  const kilograms = weightOf(model, (_part: Part) => value);
+  const kilograms = weightOf(model, () => value);
   const because = `wood after notching at ${value} kg per cubic meter (${species.name}, 12 % moisture); wet boards weigh more`;
   return figure(kilograms, 'kg', because, source);
 }

@@ -107,6 +107,7 @@ function onHandOf(section: string, setting: Setting): readonly { length: Mm; cou
   return merged.sort((a, b) => a.length - b.length);
 }
 
-function sameSection(a: string, b: string): boolean {
+/** Two names of one section, `2x4` and `2 x 4`. */
+export function sameSection(a: string, b: string): boolean {
   return sectionNamed(a)?.name === sectionNamed(b)?.name;
 }

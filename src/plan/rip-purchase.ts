@@ -5,7 +5,7 @@ import { formatBoardLength } from '../measure/format-length.js';
 import { formatMoney } from '../measure/money.js';
 import { boughtBoards } from './bought-boards.js';
 import type { BuyLine, CutRow, Purchase } from './plan.js';
-import { type SectionProblem, sectionProblem } from './purchase-problem.js';
+import { type SectionProblem, sameSection, sectionProblem } from './purchase-problem.js';
 import { ripProofWords, ripWords } from './rip-words.js';
 import { type RippedBoards, rippedBoards } from './ripped-boards.js';
 import { type RipWay, ripWay, USUAL_RIP } from './ripping.js';
@@ -37,7 +37,7 @@ function sourcesOf(purchase: Purchase, { offers }: Setting): readonly RipSource[
   return names.flatMap(name => {
     const board = name === undefined || name === own ? undefined : sectionNamed(name);
     if (board === undefined) return [];
-    const sold = offers.filter(offer => sectionNamed(offer.section)?.name === name);
+    const sold = offers.filter(offer => sameSection(offer.section, board.name));
     if (sold.some(({ cents }) => cents === undefined)) return [];
     const way = ripWay(strip, board, USUAL_RIP);
     return way === undefined ? [] : [{ section: board.name, way }];
@@ -81,7 +81,7 @@ function stripsAsked(
   { strips, setting }: { readonly strips: string; readonly setting: Setting },
 ): SectionProblem {
   const offers = setting.offers
-    .filter(offer => sectionNamed(offer.section)?.name === from)
+    .filter(offer => sameSection(offer.section, from))
     .map(offer => ({ ...offer, section: strips }));
   return sectionProblem(rows, strips, { ...setting, offers });
 }

@@ -82,6 +82,20 @@ describe('glue-ups of the steps', () => {
     expect(setting(corners, 'Clamps').join()).toMatch(/^2 each; with 6 nobody waits/);
   });
 
+  // Common practice: dry first; keepers before the slats that lean on them; squared and wiped last.
+  test('the printed plan tells the order inside a glue-up', () => {
+    const text = planText(plan(), 80).replace(/\s+/g, ' ');
+    const order = text.slice(text.indexOf('In what order, inside each'));
+    const places = [
+      'close them dry once',
+      'Fill the end panels: Keeper to rail: brush both faces',
+      'Infill to keeper: brush both faces',
+      'wipe the squeeze-out',
+    ].map(words => order.indexOf(words));
+    expect(places).not.toContain(-1);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
   test('steps without glue have none', () => {
     expect(setting(step(plan(), 'slats'), 'Glue-ups')).toEqual([]);
   });

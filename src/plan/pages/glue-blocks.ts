@@ -15,7 +15,17 @@ export function glueUpBlocks({ glueUps }: Plan): readonly Block[] {
           `${row.title}: ${glueUpCount(row)}; ${glueUpPieces(row)}; ${glueUpTime(row)}; bar clamps: ${clampWords(row)}.`,
       ),
     },
+    { kind: 'heading', text: 'In what order, inside each' },
+    { kind: 'list', items: orderItems(glueUps) },
   ];
+}
+
+/** Laying out and squaring are told once: they are the same in every glue-up. */
+function orderItems(rows: Plan['glueUps']): readonly string[] {
+  const kinds = rows.flatMap(({ title, kinds }) => kinds.map(({ order }) => ({ title, order })));
+  const between = kinds.map(({ title, order }) => `${title}: ${order.slice(1, -1).join(' ')}`);
+  const told = (at: 0 | -1) => kinds.flatMap(({ order }) => order.at(at) ?? []);
+  return [...new Set([...told(0), ...between, ...told(-1)])];
 }
 
 /** The conditions that a day has to meet, all of them. */
