@@ -10,7 +10,7 @@ import type { Loaded, NewBuild, Services } from '../ui/services.js';
 import { currentStep } from '../workbook/next-step.js';
 import { progressOf } from '../workbook/progress.js';
 import { startWorkbook } from '../workbook/start-workbook.js';
-import type { Workbook } from '../workbook/workbook.js';
+import type { Progress, Workbook } from '../workbook/workbook.js';
 import { workbookId } from '../workbook/workbook-id.js';
 
 /** A recipe with the text that it was read from: a workbook keeps the text. */
@@ -40,8 +40,8 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
     load: id => loaded(shelf.load(id)),
     takeOver: id => loaded(shelf.takeOver(id)),
     create: build => created(means, build),
-    save: ({ workbook, plan }) => {
-      const outcome = shelf.save(workbook, aheadOf(workbook, plan.steps));
+    save: ({ workbook, plan, progress }) => {
+      const outcome = shelf.save(workbook, aheadOf(plan.steps, progress));
       return outcome.ok
         ? { ok: true }
         : { ok: false, problem: saveProblemInShort(outcome.problem) };
@@ -88,12 +88,13 @@ function created(
 
 function putOnShelf(shelf: Shelf, { recipe }: KeptRecipe, workbook: Workbook): Loaded {
   const made = makePlan(recipe, workbook.answers, workbook.display);
-  const outcome = shelf.create(workbook, aheadOf(workbook, made.ok ? made.plan.steps : []));
+  const steps = made.ok ? made.plan.steps : [];
+  const outcome = shelf.create(workbook, aheadOf(steps, progressOf(workbook.events)));
   return outcome.ok ? { ok: true, workbook, recipe } : { ok: false, problem: outcome.words };
 }
 
 /** What the home screen tells of a build without opening it. */
-function aheadOf(workbook: Workbook, steps: readonly Step[]): Ahead {
-  const next = currentStep(steps, progressOf(workbook.events));
+function aheadOf(steps: readonly Step[], progress: Progress): Ahead {
+  const next = currentStep(steps, progress);
   return { stepsInAll: steps.length, next: next?.title ?? '' };
 }

@@ -1,5 +1,6 @@
 import type { Plan, Step } from '../plan/plan.js';
 import type { Event } from './events.js';
+import { timerStarted } from './timers.js';
 
 const MINUTE_MS = 60_000;
 const DAY_MS = 24 * 60 * MINUTE_MS;
@@ -75,13 +76,9 @@ function begun(step: Step | undefined, atMs: number): readonly Event[] {
 }
 
 function timersOf(step: Step | undefined, nowMs: number): readonly Event[] {
-  return (step?.timers ?? []).map(({ id, name, minutes, then }) => ({
-    kind: 'timer-started' as const,
-    atMs: nowMs - Math.max(0, minutes - LEFT_MINUTES) * MINUTE_MS,
-    timer: id,
-    name,
-    lastsMinutes: minutes,
-    then,
-    step: step?.id ?? '',
-  }));
+  if (step === undefined) return [];
+  return step.timers.map(timer => {
+    const startedMs = nowMs - Math.max(0, timer.minutes - LEFT_MINUTES) * MINUTE_MS;
+    return timerStarted(timer, step, startedMs);
+  });
 }

@@ -6,6 +6,11 @@ export function isDone({ id }: Step, { done }: Progress): boolean {
   return done.has(id);
 }
 
+/** Is this check of a step made? Checks are counted from 0. */
+export function isCheckMade({ id }: Step, number: number, { checks }: Progress): boolean {
+  return checks.has(`${id}#${number}`);
+}
+
 /** The first step in order that is not done; none when the piece is finished. */
 export function currentStep(steps: readonly Step[], progress: Progress): Step | undefined {
   return steps.find(step => !isDone(step, progress));

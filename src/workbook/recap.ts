@@ -1,7 +1,14 @@
 import type { Minutes } from '../measure/quantities.js';
 import type { Step } from '../plan/plan.js';
 import type { Event } from './events.js';
-import { currentStep, doneCount, isDone, type TallySoFar, tallyOf } from './next-step.js';
+import {
+  currentStep,
+  doneCount,
+  isCheckMade,
+  isDone,
+  type TallySoFar,
+  tallyOf,
+} from './next-step.js';
 import { standingEvents } from './taken-back.js';
 import { endsAtMs, isUp, ringing } from './timers.js';
 import type { Progress, Timer, Workbook } from './workbook.js';
@@ -115,7 +122,7 @@ function begun(step: Step, progress: Progress): HalfDone {
     step: step.id,
     title: step.title,
     tally: tally !== undefined && tally.done > 0 ? tally : undefined,
-    checksMade: step.look.filter((_, number) => progress.checks.has(`${step.id}#${number}`)).length,
+    checksMade: step.look.filter((_, number) => isCheckMade(step, number, progress)).length,
     checksInAll: step.look.length,
   };
 }

@@ -1,6 +1,8 @@
 import { formatMinutes } from '../measure/duration.js';
 import type { Minutes } from '../measure/quantities.js';
+import type { Step, StepTimer } from '../plan/plan.js';
 import { clockWords } from './clock-words.js';
+import type { Event } from './events.js';
 import type { Progress, Timer } from './workbook.js';
 
 const MINUTE_MS = 60_000;
@@ -50,4 +52,21 @@ function sinceWords(sinceMinutes: Minutes): string {
   const exact = Math.floor(sinceMinutes);
   const rough = exact < COUNTED_MINUTES ? exact : Math.floor(exact / HOUR) * HOUR;
   return `ready ${formatMinutes(rough)} ago`;
+}
+
+/** That a timer of a step was started then. */
+export function timerStarted(
+  { id, name, minutes, then }: StepTimer,
+  step: Pick<Step, 'id'>,
+  atMs: number,
+): Event {
+  return {
+    kind: 'timer-started',
+    atMs,
+    timer: id,
+    name,
+    lastsMinutes: minutes,
+    then,
+    step: step.id,
+  };
 }

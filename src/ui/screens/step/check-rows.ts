@@ -1,4 +1,5 @@
 import { hanging } from '../../../text/page-lines.js';
+import { isCheckMade, isDone } from '../../../workbook/next-step.js';
 import { plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
 import type { Move } from './next-move.js';
@@ -9,11 +10,11 @@ export type Checks = { readonly rows: readonly Row[]; readonly next: number | un
 
 /** Checks as boxes to tick, the next one marked. */
 export function checkRows({ step, build, at }: Work, move: Move, columns: number): Checks {
-  const done = build.progress.done.has(step.id);
+  const done = isDone(step, build.progress);
   const rows: Row[] = [];
   let next: number | undefined;
   step.look.forEach((text, number) => {
-    const made = done || build.progress.checks.has(`${step.id}#${number}`);
+    const made = done || isCheckMade(step, number, build.progress);
     const isNext = move.kind === 'check' && move.check === number;
     if (isNext) next = rows.length;
     const lines = hanging(`[${made ? 'x' : ' '}] ${number + 1} `, plainer(at.ascii)(text), columns);

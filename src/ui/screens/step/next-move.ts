@@ -1,5 +1,5 @@
 import type { Caution, Step, StepTimer } from '../../../plan/plan.js';
-import { isDone, type TallySoFar, tallyOf } from '../../../workbook/next-step.js';
+import { isCheckMade, isDone, type TallySoFar, tallyOf } from '../../../workbook/next-step.js';
 import { standingEvents } from '../../../workbook/taken-back.js';
 import { isUp } from '../../../workbook/timers.js';
 import type { Timer } from '../../../workbook/workbook.js';
@@ -64,9 +64,7 @@ export function cautionsOf(step: Step, { plan }: Build): readonly Caution[] {
 
 /** Numbers, from 0, of the checks still to be made. */
 export function openChecks(step: Step, { progress }: Build): readonly number[] {
-  return step.look.flatMap((_, number) =>
-    progress.checks.has(`${step.id}#${number}`) ? [] : [number],
-  );
+  return step.look.flatMap((_, number) => (isCheckMade(step, number, progress) ? [] : [number]));
 }
 
 /** Was it ever started for this step, whether it still runs or was stopped? */

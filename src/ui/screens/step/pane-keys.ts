@@ -14,6 +14,7 @@ import {
   type StepBench,
   type StepState,
   show,
+  startTimer,
   toStep,
   WORK,
   withPane,
@@ -73,11 +74,7 @@ export function pressTimers(
   if (timer === undefined) return isNext(key) ? withPane(state, WORK) : show(state);
   const running = timerById(timer.id, build) !== undefined;
   if (running && pane.again !== timer.id) return withPane(state, { ...pane, again: timer.id });
-  const { id, name, minutes, then } = timer;
-  const atMs = at.nowMs;
-  return recording(state, [
-    { kind: 'timer-started', atMs, timer: id, name, lastsMinutes: minutes, then, step: step.id },
-  ]);
+  return startTimer(state, timer, { step, build, at });
 }
 
 function isNext({ name }: Key): boolean {

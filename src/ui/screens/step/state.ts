@@ -1,7 +1,8 @@
 import type { View } from '../../../drawing/strokes.js';
-import type { Step } from '../../../plan/plan.js';
+import type { Step, StepTimer } from '../../../plan/plan.js';
 import type { Event } from '../../../workbook/events.js';
 import { canBeTakenBack } from '../../../workbook/taken-back.js';
+import { timerStarted } from '../../../workbook/timers.js';
 import type { Ask, Build, Context, Outcome } from '../../screen.js';
 import type { ListState } from '../../widgets/list.js';
 import { stepAfter, stepToOpen, visit } from './shown-step.js';
@@ -63,6 +64,15 @@ export function withPane(state: StepState, pane: Pane): Outcome<StepState> {
 /** Back to the step itself, with these events recorded. */
 export function recording(state: StepState, events: readonly Event[]): Outcome<StepState> {
   return asking({ ...state, pane: WORK }, [{ kind: 'record', events }]);
+}
+
+/** Back to the step itself, with one of its timers started. */
+export function startTimer(
+  state: StepState,
+  timer: StepTimer,
+  { step, at }: StepBench,
+): Outcome<StepState> {
+  return recording(state, [timerStarted(timer, step, at.nowMs)]);
 }
 
 /** Another step, from its top; a return will find it where it is not done. */

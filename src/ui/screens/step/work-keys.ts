@@ -14,6 +14,7 @@ import {
   type StepBench,
   type StepState,
   show,
+  startTimer,
   takeBack,
   toStep,
   withPane,
@@ -130,20 +131,8 @@ function advance(state: StepState, bench: StepBench): Outcome<StepState> {
       return recording(state, [{ kind: 'piece-done', atMs, step: step.id, count: 1 }]);
     case 'check':
       return recording(state, [{ kind: 'check-made', atMs, step: step.id, check: move.check }]);
-    case 'start-timer': {
-      const { id, name, minutes, then } = move.timer;
-      return recording({ ...state, movedAtMs: atMs }, [
-        {
-          kind: 'timer-started',
-          atMs,
-          timer: id,
-          name,
-          lastsMinutes: minutes,
-          then,
-          step: step.id,
-        },
-      ]);
-    }
+    case 'start-timer':
+      return startTimer({ ...state, movedAtMs: atMs }, move.timer, bench);
     case 'wait':
       return show(state);
     case 'finish':

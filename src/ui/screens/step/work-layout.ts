@@ -26,9 +26,15 @@ export function layOutWork(work: Work): WorkLayout {
   return beside(work) ?? below(work) ?? alone(work);
 }
 
+export type WorkRoom = ScrollRoom & { readonly top: number };
+
 /** How far the body of a step scrolls, and where it stands by itself. */
-export function workRoom(work: Work): ScrollRoom & { readonly top: number } {
-  const { body, height, focus } = layOutWork(work);
+export function workRoom(work: Work): WorkRoom {
+  return roomOf(layOutWork(work));
+}
+
+/** The same for a step that is laid out already. */
+export function roomOf({ body, height, focus }: WorkLayout): WorkRoom {
   const room = { count: body.length, height };
   return { ...room, top: limitTop(focus < height ? 0 : focus - height + 2, room) };
 }

@@ -6,7 +6,7 @@ import { type Row, Rows } from '../../widgets/rows.js';
 import { limitTop, scrollWords } from '../../widgets/scroll.js';
 import { briefingRows } from './briefing-rows.js';
 import { nextMove } from './next-move.js';
-import { layOutWork, type WorkLayout, workRoom } from './work-layout.js';
+import { layOutWork, roomOf, type WorkLayout } from './work-layout.js';
 import type { Work } from './work-rows.js';
 
 type WorkPaneProps = {
@@ -46,7 +46,7 @@ function Body({ work, layout, top }: BodyProps) {
   const { columns } = work.at.size;
   const { body, height, picture } = layout;
   if (picture === undefined) {
-    const room = workRoom(work);
+    const room = roomOf(layout);
     const first = limitTop(top ?? room.top, room);
     return (
       <Box height={height} flexShrink={0}>
@@ -72,7 +72,7 @@ function Body({ work, layout, top }: BodyProps) {
 
 /** Where the body scrolls, the foot says where one is. */
 function footRows(layout: WorkLayout, work: Work, top: number | undefined): readonly Row[] {
-  const room = workRoom(work);
+  const room = roomOf(layout);
   const words = layout.picture === undefined ? scrollWords(top ?? room.top, room) : '';
   if (words === '') return layout.foot;
   return layout.foot.map(row =>
