@@ -82,8 +82,16 @@ function lookOf({ ascii, color }: Arguments) {
 async function printed(given: Arguments): Promise<Outcome> {
   if (given.command === 'help') return fine(HELP);
   if (given.command === 'version') return fine(`notchbook ${process.env.NOTCHBOOK_VERSION}\n`);
-  const outcome = (await import('./commands/run-command.js')).runCommand(given, library());
+  const outcome = await run(given);
   return isPlain(given) ? plain(outcome) : outcome;
+}
+
+async function run(given: Arguments): Promise<Outcome> {
+  if (given.command === 'hand-over') {
+    const { handOverCommand } = await import('./commands/hand-over.js');
+    return handOverCommand(given, dataPlace(given.data, thisMachine()).folder);
+  }
+  return (await import('./commands/run-command.js')).runCommand(given, library());
 }
 
 /** What other programs read stays as it is, whatever the terminal can show. */

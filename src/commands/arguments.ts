@@ -29,6 +29,7 @@ export const COMMANDS = [
   'plan',
   'check',
   'show',
+  'hand-over',
   'sources',
   'help',
   'version',

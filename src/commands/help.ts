@@ -10,10 +10,12 @@ export const HELP = `notchbook: a guided workbook for building small outdoor pie
   notchbook work NAME            one number while standing at the saw; "work" alone lists
                                  the names, "work NAME --help" tells what it wants
   notchbook work mistake         what to do when something went wrong: "--what screw-snapped"
+  notchbook hand-over BUILD      the care sheet for the owner and the record of a build
   notchbook sources              every publication that a number is from, and which
                                  numbers nobody has re-checked
 
-RECIPE is a name from "notchbook recipes" or a path to a recipe file.
+RECIPE is a name from "notchbook recipes" or a path to a recipe file; BUILD is the name of
+a build of yours.
 
 Options
   --set NAME=VALUE   answer a question, as often as needed: --set seat_length=6ft

@@ -23,8 +23,9 @@ export function runCommand(given: Arguments, library: Library): Outcome {
     case 'workbook':
       // On a pipe there is no screen to open: the example plan is printed instead.
       return planCommand({ ...given, rest: ['planter-bench'] }, library);
+    case 'hand-over':
     case 'help':
     case 'version':
-      throw new Error('help and version are answered before anything is loaded');
+      throw new Error(`${given.command} is answered before anything of this is loaded`);
   }
 }

@@ -26,6 +26,8 @@ export type Sealer = {
   readonly recoatHours: Sourced<number>;
   /** Before rain or dew may fall on it. */
   readonly rainHours: Sourced<number>;
+  /** How long a coat lasts outdoors: the shortest and the longest that is usual. */
+  readonly lastsYears: Sourced<{ readonly from: number; readonly to: number }>;
   readonly lowest: Sourced<Celsius>;
   readonly highest: Sourced<Celsius>;
   /** True when its rags can heat up and catch fire by themselves. */
@@ -76,6 +78,10 @@ export const SEALERS: readonly Sealer[] = [
     dwellMinutes: FLOOD_AND_WIPE,
     recoatHours: sourced(24, recalled('finish-labels', 'oil-borne, 12 to 24 h')),
     rainHours: A_DAY_OF_RAIN,
+    lastsYears: sourced(
+      { from: 1, to: 3 },
+      recalled('wood-handbook', 'chapter 16: water repellents, 1 to 3 years'),
+    ),
     lowest: sourced(fahrenheit(50), seen('deck-finishing', 'above 50 F')),
     highest: sourced(fahrenheit(90), recalled('finish-labels', '50 to 90 F')),
     hotRags: true,
@@ -99,6 +105,7 @@ export const SEALERS: readonly Sealer[] = [
     dwellMinutes: sourced(30, seen('oil-sheet', 'wipe after 30 min')),
     recoatHours: sourced(4, seen('oil-sheet', 'second light coat after 3 to 4 h')),
     rainHours: sourced(24, seen('oil-sheet', 'no rain for 24 h')),
+    lastsYears: sourced({ from: 1, to: 2 }, practice('exterior oil, every year or two')),
     lowest: sourced(fahrenheit(45), seen('oil-sheet', '45 to 80 F')),
     highest: sourced(fahrenheit(80), seen('oil-sheet', '45 to 80 F')),
     hotRags: true,
@@ -122,6 +129,10 @@ export const SEALERS: readonly Sealer[] = [
     dwellMinutes: sourced(60, seen('wood-handbook', 'chapter 16, wipe off after about 60 min')),
     recoatHours: sourced(1, seen('wood-handbook', 'chapter 16, second coat within 20 to 60 min')),
     rainHours: A_DAY_OF_RAIN,
+    lastsYears: sourced(
+      { from: 3, to: 6 },
+      recalled('wood-handbook', 'chapter 16: semitransparent stain, 3 to 6 years'),
+    ),
     lowest: sourced(fahrenheit(50), seen('deck-finishing', 'above 50 F')),
     highest: sourced(fahrenheit(90), recalled('finish-labels', '50 to 90 F')),
     hotRags: true,
@@ -139,6 +150,7 @@ export const SEALERS: readonly Sealer[] = [
     dwellMinutes: FLOOD_AND_WIPE,
     recoatHours: sourced(4, recalled('finish-labels', 'water-borne, 2 to 4 h')),
     rainHours: A_DAY_OF_RAIN,
+    lastsYears: sourced({ from: 1, to: 2 }, practice('water-borne sealer, every year or two')),
     lowest: sourced(fahrenheit(50), recalled('finish-labels', '50 to 90 F')),
     highest: sourced(fahrenheit(90), recalled('finish-labels', '50 to 90 F')),
     hotRags: false,

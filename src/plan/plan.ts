@@ -202,6 +202,10 @@ export type SealerPlan = {
   readonly leastOver: { readonly cans: string; readonly over: Figure };
   readonly dwell: Figure;
   readonly dry: Figure;
+  /** How long a coat usually lasts outdoors, in years, and who says so. */
+  readonly lasts: { readonly from: number; readonly to: number; readonly source: string };
+  /** Rags with it on them can catch fire by themselves. */
+  readonly hotRags: boolean;
   readonly notes: readonly string[];
 };
 

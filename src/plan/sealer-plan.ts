@@ -1,7 +1,7 @@
 import { type SealerId, sealerOf } from '../materials/sealer.js';
 import { CANS, SEALER_NEED_SOURCE, sealerNeed } from '../materials/sealer-need.js';
 import { COMPUTED } from '../measure/figure.js';
-import { figure } from '../measure/figure-text.js';
+import { figure, sourceText } from '../measure/figure-text.js';
 import type { Display, Milliliters } from '../measure/quantities.js';
 import { exposed } from '../model/exposed.js';
 import type { Model } from '../model/part.js';
@@ -49,6 +49,8 @@ export function sealerPlan(model: Model, { display }: Setting): SealerPlan {
       'before rain or dew may fall on it',
       sealer.rainHours.source,
     ),
+    lasts: { ...sealer.lastsYears.value, source: sourceText(sealer.lastsYears.source) },
+    hotRags: sealer.hotRags,
     notes: sealer.notes,
   };
 }

@@ -2,11 +2,28 @@ const DAY_MS = 24 * 60 * 60_000;
 /** Further away than this a weekday alone could be taken for the wrong week. */
 const WEEKDAYS_MS = 6 * DAY_MS;
 
+/** A day as it is written on paper: "Tue, Nov 3, 2026". `zone` as for `clockWords`. */
+export function dayWords(atMs: number, zone?: string): string {
+  return formatsOf(zone).paper.format(atMs);
+}
+
+/** A month as it is written on paper: "November 2027". */
+export function monthWords(atMs: number, zone?: string): string {
+  return formatsOf(zone).month.format(atMs);
+}
+
+/** The time of day: "17:30". */
+export function timeWords(atMs: number, zone?: string): string {
+  return formatsOf(zone).time.format(atMs);
+}
+
 type Formats = {
   readonly time: Intl.DateTimeFormat;
   readonly weekday: Intl.DateTimeFormat;
   readonly monthAndDay: Intl.DateTimeFormat;
   readonly day: Intl.DateTimeFormat;
+  readonly paper: Intl.DateTimeFormat;
+  readonly month: Intl.DateTimeFormat;
 };
 
 /** Making one takes about as long as painting a screen, so each zone's are kept. */
@@ -40,5 +57,7 @@ function formatsIn(zone: Intl.DateTimeFormatOptions): Formats {
     weekday: format({ weekday: 'short' }),
     monthAndDay: format({ month: 'short', day: 'numeric' }),
     day: format({ year: 'numeric', month: 'numeric', day: 'numeric' }),
+    paper: format({ weekday: 'short', year: 'numeric', month: 'short', day: 'numeric' }),
+    month: format({ year: 'numeric', month: 'long' }),
   };
 }

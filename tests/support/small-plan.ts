@@ -286,6 +286,8 @@ export function smallPlan(): Plan {
       leastOver: { cans: '1 can of 1 qt', over: told(546, 'ml', '946 ml less 400 ml') },
       dwell: told(15, 'min', 'by the label'),
       dry: told(1440, 'min', 'by the label'),
+      lasts: { from: 1, to: 2, source: 'common practice' },
+      hotRags: true,
       notes: [],
     },
     glueUps: [],

@@ -5,6 +5,7 @@ import type { Block, Fact, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import { boughtCount } from '../buy-lines.js';
 import type { FitCheck, Plan } from '../plan.js';
+import { holdAdvice, holdSums, holdTable, notCounted } from './hold-blocks.js';
 import { planterBlocks } from './planter-blocks.js';
 
 /** What it will be: sizes, weight, how much wood and time, and whether it suits the place. */
@@ -94,41 +95,14 @@ export function fitPage(plan: Plan): Page {
 
 function holdBlocks(plan: Plan): readonly Block[] {
   if (plan.holds.length === 0) return [];
-  const rows = plan.holds.map(row => [
-    row.say,
-    formatFigure(row.value, plan.display),
-    row.limit,
-    row.verdict,
-  ]);
   return [
     { kind: 'heading', text: 'Will it hold? Each by the sum that is told, and by no other' },
-    {
-      kind: 'table',
-      table: {
-        id: 'holds',
-        columns: [
-          { title: 'What', grow: true },
-          { title: 'Is', align: 'right' },
-          { title: 'Limit', grow: true },
-          { title: 'Verdict', grow: true },
-        ],
-        rows,
-      },
-    },
-    {
-      kind: 'list',
-      items: plan.holds.filter(row => row.better !== '').map(row => `${row.say}: ${row.better}`),
-    },
-    { kind: 'heading', text: 'The sums' },
-    { kind: 'list', items: plan.holds.map(row => `${row.say}: ${row.sum} (${row.source}).`) },
+    holdTable(plan),
+    holdAdvice(plan),
+    ...holdSums(plan),
     { kind: 'heading', text: 'Not checked' },
-    { kind: 'list', items: notToldYet(plan) },
+    { kind: 'list', items: notCounted(plan) },
   ];
-}
-
-/** What a piece of advice on the same page says already is not said again. */
-function notToldYet({ holds, holdsNot }: Plan): readonly string[] {
-  return holdsNot.filter(words => !holds.some(({ better }) => better.includes(words)));
 }
 
 function fitWords(check: FitCheck): readonly string[] {

@@ -51,6 +51,18 @@ const GLUED: readonly Event[] = [
   { kind: 'paused', atMs: BEFORE_MS + 30 * MINUTE_MS, step: 'rails', note: '' },
 ];
 
+const HANDED_OVER: readonly Event[] = [
+  ...GLUED,
+  { kind: 'resumed', atMs: BEFORE_MS + 60 * MINUTE_MS },
+  ...['rails', 'seal', 'hand-over'].map(
+    (step, number): Event => ({
+      kind: 'step-done',
+      atMs: BEFORE_MS + (70 + 10 * number) * MINUTE_MS,
+      step,
+    }),
+  ),
+];
+
 const HEARD: Event = { kind: 'briefed', atMs: BEFORE_MS, caution: 'dust' };
 
 /** The page of a screen after these keys, against the page that was looked at. */
@@ -112,6 +124,12 @@ describe.each([80, 60])('in a window of %i columns', columns => {
     }));
 
   test('where it was left', () => page(resumeScreen, 'resume', { at: sized(columns, GLUED) }));
+
+  test('at the end the pages open at the care sheet', () =>
+    page(planScreen, 'care-sheet', { at: sized(columns, HANDED_OVER) }));
+
+  test('the record of the build follows it', () =>
+    page(planScreen, 'build-record', { at: sized(columns, HANDED_OVER), keys: 'right' }));
 
   test('the drawing of the whole piece', () =>
     page(planScreen, 'plan-drawing', { at: sized(columns, []) }));

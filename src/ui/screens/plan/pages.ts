@@ -1,12 +1,15 @@
 import { formatMinutes } from '../../../measure/duration.js';
 import { allPages } from '../../../plan/pages/all-pages.js';
-import { careSheetPage } from '../../../plan/pages/care-sheet-page.js';
 import type { Plan } from '../../../plan/plan.js';
 import type { Block, Page } from '../../../text/page.js';
 import { bodyLines } from '../../../text/page-lines.js';
 import { count } from '../../../text/plural.js';
 import { toAscii } from '../../../text/safe-text.js';
+import { handOverPages } from '../../../workbook/pages/hand-over-pages.js';
+import type { Progress } from '../../../workbook/workbook.js';
+import type { Build } from '../../screen.js';
 import { WHO } from '../step/phase-words.js';
+import { stepToOpen } from '../step/shown-step.js';
 
 /** A page of the plan on the screen: its number key, its short name, what is on it. */
 export type PlanPage = {
@@ -31,19 +34,19 @@ const NAMES: Readonly<Record<string, string>> = {
   time: 'Time',
   steps: 'Steps',
   care: 'Care',
+  record: 'Record',
 };
 
 /** Number keys 1 to 9 and 0; a page beyond them is turned to. */
 const NUMBERED = 10;
 
-const kept = new WeakMap<Plan, readonly PlanPage[]>();
+const kept = new WeakMap<Progress, readonly PlanPage[]>();
 
-/** All pages in order. */
-export function planPages(plan: Plan): readonly PlanPage[] {
-  const known = kept.get(plan);
+/** All pages in order; the record of the build once there is something in it. */
+export function planPages(build: Build): readonly PlanPage[] {
+  const known = kept.get(build.progress);
   if (known !== undefined) return known;
-  const drawing: Page = { id: 'drawing', title: 'The finished piece', blocks: [] };
-  const pages = [drawing, ...allPages(plan), stepList(plan), careSheetPage(plan)].map(
+  const pages = pagesOf(build).map(
     ({ id, title, blocks }, at): PlanPage => ({
       id,
       key: at < NUMBERED ? String((at + 1) % NUMBERED) : '',
@@ -52,8 +55,39 @@ export function planPages(plan: Plan): readonly PlanPage[] {
       blocks,
     }),
   );
-  kept.set(plan, pages);
+  kept.set(build.progress, pages);
   return pages;
+}
+
+function pagesOf(build: Build): readonly Page[] {
+  const { plan } = build;
+  const drawing: Page = { id: 'drawing', title: 'The finished piece', blocks: [] };
+  const last = handOverPages(build).filter(({ id }) => id !== 'record' || isBegun(build));
+  return [drawing, ...planOnly(plan), ...last];
+}
+
+const keptOnly = new WeakMap<Plan, readonly Page[]>();
+
+/** Pages that no entry of the journal changes. */
+function planOnly(plan: Plan): readonly Page[] {
+  const known = keptOnly.get(plan) ?? [...allPages(plan), stepList(plan)];
+  keptOnly.set(plan, known);
+  return known;
+}
+
+/** Something was done, so that there is something to look back on. */
+export function isBegun({ progress }: Build): boolean {
+  return progress.done.size > 0 || progress.tallies.size > 0;
+}
+
+/** Where the pages open: at the care sheet when all is built, at the drawing before. */
+export function firstPage(build: Build): number {
+  const step = stepToOpen(build);
+  if (step !== undefined && step.phase !== 'hand-over') return 0;
+  return Math.max(
+    0,
+    planPages(build).findIndex(({ id }) => id === 'care'),
+  );
 }
 
 /** The steps in a table: the whole of each is for the bench. */

@@ -53,7 +53,7 @@ function headRows(state: PlanState, build: Build, at: Context) {
   const position = scrollWords(state.top, scrollRoom(state, build, at));
   const title = plainer(at.ascii)(pageTitle(state, build, at));
   return [
-    { text: tabLine(planPages(build.plan), state.page, columns), tone: 'now' as const },
+    { text: tabLine(planPages(build), state.page, columns), tone: 'now' as const },
     { text: titleLine(title, position, { columns, rule }), tone: 'strong' as const },
   ];
 }

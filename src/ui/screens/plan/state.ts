@@ -3,7 +3,7 @@ import { turned } from '../../pictures.js';
 import type { Ask, Build, Context, Key, Outcome } from '../../screen.js';
 import { limitTop, type ScrollRoom, scrollTo } from '../../widgets/scroll.js';
 import { asksToEnter } from '../step/shown-step.js';
-import { type PlanPage, pageText, planPages } from './pages.js';
+import { firstPage, type PlanPage, pageText, planPages } from './pages.js';
 import { whereFrom } from './where-from.js';
 
 export type PlanState = {
@@ -15,13 +15,14 @@ export type PlanState = {
   readonly asked: boolean;
 };
 
-export function open(): PlanState {
-  return { page: 0, top: 0, view: 'front', asked: false };
+export function open({ build }: Context): PlanState {
+  const page = build === undefined ? 0 : firstPage(build);
+  return { page, top: 0, view: 'front', asked: false };
 }
 
 /** The page that is turned to. */
-export function shownPage({ page }: PlanState, { plan }: Build): PlanPage | undefined {
-  return planPages(plan)[page];
+export function shownPage({ page }: PlanState, build: Build): PlanPage | undefined {
+  return planPages(build)[page];
 }
 
 /** The lines below the tabs: of the page, or of where its figures are from. */
@@ -73,15 +74,15 @@ function further(state: PlanState, build: Build, at: Context): PlanState {
   return top === limitTop(state.top, room) ? turnedBy(state, 1, build) : { ...state, top };
 }
 
-function turnedBy(state: PlanState, by: 1 | -1, { plan }: Build): PlanState {
-  const count = planPages(plan).length;
+function turnedBy(state: PlanState, by: 1 | -1, build: Build): PlanState {
+  const count = planPages(build).length;
   return { ...state, page: (state.page + by + count) % count, top: 0, asked: false };
 }
 
 type Bench = { readonly build: Build; readonly at: Context };
 
 function pressSign(state: PlanState, sign: string, { build }: Bench): Outcome<PlanState> {
-  const page = planPages(build.plan).findIndex(({ key }) => key === sign);
+  const page = planPages(build).findIndex(({ key }) => key === sign);
   if (page >= 0) return show({ ...state, page, top: 0, asked: false });
   switch (sign) {
     case '?':

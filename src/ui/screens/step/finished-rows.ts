@@ -20,12 +20,13 @@ export function finishedRows(
   const words = [
     `${plain(plan.title)}: all ${count(plan.steps.length, 'step')} are done.`,
     `About ${worked} at the bench by this journal; the plan said ${planned}.`,
+    'b: the care sheet for the owner, and the record of this build for you.',
     ...(waiting.length === 0 ? [] : ['Still to wait for:', ...waiting]),
   ];
   return words.flatMap((text, number): readonly Row[] => [
     ...wrap(text, size.columns).map(
       (line): Row => (number === 0 ? { text: line, tone: 'strong' } : { text: line }),
     ),
-    ...(number < 2 ? [BLANK] : []),
+    ...(number < 3 ? [BLANK] : []),
   ]);
 }

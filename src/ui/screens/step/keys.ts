@@ -66,7 +66,7 @@ const FINISHED: readonly KeyHint[] = [
   { key: 'u', does: 'undo' },
   { key: 'm', does: 'mistake' },
   { key: 't', does: 'timers' },
-  { key: 'b', does: 'plan' },
+  { key: 'b', does: 'care sheet, record' },
   { key: '?', does: 'keys' },
 ];
 

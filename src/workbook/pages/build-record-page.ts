@@ -1,0 +1,154 @@
+import { formatMinutes } from '../../measure/duration.js';
+import { formatFigure } from '../../measure/figure-text.js';
+import { formatLength } from '../../measure/format-length.js';
+import { formatMoney } from '../../measure/money.js';
+import type { Plan } from '../../plan/plan.js';
+import { listWords } from '../../text/list.js';
+import type { Block, Fact, Page } from '../../text/page.js';
+import { count } from '../../text/plural.js';
+import { dayWords, timeWords } from '../clock-words.js';
+import { daysAtBench } from '../days-at-bench.js';
+import { doneCount } from '../next-step.js';
+import type { Progress, Workbook } from '../workbook.js';
+import { leftOpen, mistakeRows, noteRows, waitRows } from './record-rows.js';
+
+/** A build as it is opened: what is saved, and what follows from it. */
+export type Recorded = {
+  readonly workbook: Workbook;
+  readonly plan: Plan;
+  readonly progress: Progress;
+};
+
+/**
+ * What was built and how it went, for the builder's own shelf: sizes, hours, cost, mistakes and how
+ * they were mended, screws and sealer, notes. `zone` is the time zone of the days; the machine's own
+ * where none is given.
+ */
+export function buildRecordPage(recorded: Recorded, zone?: string): Page {
+  return {
+    id: 'record',
+    title: `Build record: ${recorded.workbook.name}`,
+    blocks: [
+      { kind: 'facts', facts: howItWent(recorded, zone) },
+      { kind: 'heading', text: 'As built' },
+      ...asBuilt(recorded),
+      { kind: 'heading', text: 'Used' },
+      { kind: 'facts', facts: used(recorded.plan) },
+      ...days(recorded, zone),
+      ...listed('Glue and sealer, as they were timed', waitRows(recorded, zone)),
+      ...listed('Mistakes, and how they were mended', mistakeRows(recorded, zone)),
+      ...listed('Done with something left open', leftOpen(recorded)),
+      ...listed('Notes', noteRows(recorded, zone)),
+      ...listed('Answers at the start', recorded.plan.answers.map(answerLine)),
+    ],
+  };
+}
+
+function answerLine({ say, text }: Plan['answers'][number]): string {
+  return `${say} ${text}`;
+}
+
+function listed(heading: string, items: readonly string[]): readonly Block[] {
+  if (items.length === 0) return [];
+  return [
+    { kind: 'heading', text: heading },
+    { kind: 'list', items },
+  ];
+}
+
+function howItWent({ workbook, plan, progress }: Recorded, zone?: string): readonly Fact[] {
+  const { steps, time } = plan;
+  const done = doneCount(steps, progress);
+  const worked = formatMinutes(Math.round(progress.workedMs / 60_000));
+  return [
+    { name: 'Piece', text: plan.title },
+    { name: 'Begun', text: dayWords(workbook.createdAtMs, zone) },
+    {
+      name: done === steps.length ? 'Finished' : 'Last worked on',
+      text: progress.lastAtMs === undefined ? 'not yet' : dayWords(progress.lastAtMs, zone),
+    },
+    { name: 'Steps', text: `${done} of ${count(steps.length, 'step')} done` },
+    {
+      name: 'Hours',
+      text: `about ${worked} at the bench by this journal; the plan said ${formatMinutes(time.hands.value)}`,
+    },
+    { name: 'Boards', text: costWords(plan) },
+  ];
+}
+
+/** What was paid is the builder's to write down; the plan knows its own prices only. */
+function costWords({ purchases, cost }: Plan): string {
+  const unpriced = purchases.filter(({ priced }) => !priced).map(({ section }) => section);
+  if (unpriced.length === purchases.length) return 'no prices were given';
+  const money = `${formatMoney(cost.value)} at the prices you gave`;
+  return unpriced.length === 0 ? money : `${money}, without ${listWords(unpriced)}`;
+}
+
+function asBuilt({ plan }: Recorded): readonly Block[] {
+  const { overall, display, weight, cutList } = plan;
+  const size = [overall.width, overall.depth, overall.height];
+  return [
+    {
+      kind: 'facts',
+      facts: [
+        {
+          name: 'Overall',
+          text: `${size.map(it => formatFigure(it, display)).join(' x ')} (long, deep, high)`,
+        },
+        { name: 'Weight, empty', text: `${formatFigure(weight, display)} by the plan` },
+      ],
+    },
+    {
+      kind: 'table',
+      table: {
+        id: 'pieces',
+        columns: [
+          { title: 'Mark' },
+          { title: 'Piece', grow: true },
+          { title: 'Count', align: 'right' },
+          { title: 'Board' },
+          { title: 'Length', align: 'right' },
+        ],
+        rows: cutList.map(row => [
+          row.mark,
+          row.name,
+          String(row.count),
+          row.section,
+          formatLength(row.length.value, display),
+        ]),
+      },
+    },
+  ];
+}
+
+function used({ screws, glue, sealer, answers }: Plan): readonly Fact[] {
+  const metal = answers.find(({ id }) => id === 'metal')?.text ?? '';
+  return [
+    ...screws.map(({ joint, what, count: all, kind }) => ({
+      name: joint,
+      text: `${all} x ${what}${kind === 'screw' && metal !== '' ? `, ${metal}` : ''}`,
+    })),
+    ...(glue.area.value > 0 ? [{ name: 'Glue', text: `${glue.kind}, ${glue.buy}` }] : []),
+    { name: 'Sealer', text: `${sealer.kind}, ${count(sealer.coats, 'coat')}, ${sealer.buy}` },
+  ];
+}
+
+function days({ workbook }: Recorded, zone?: string): readonly Block[] {
+  const rows = daysAtBench(workbook.events, zone).map(({ day, fromMs, toMs, workedMs }) => [
+    day,
+    `${timeWords(fromMs, zone)} to ${timeWords(toMs, zone)}`,
+    formatMinutes(Math.round(workedMs / 60_000)),
+  ]);
+  if (rows.length === 0) return [];
+  return [
+    { kind: 'heading', text: 'Days at the bench' },
+    {
+      kind: 'table',
+      table: {
+        id: 'days',
+        columns: [{ title: 'Day' }, { title: 'From, to' }, { title: 'At work', align: 'right' }],
+        rows,
+      },
+    },
+  ];
+}
