@@ -1,17 +1,9 @@
 import { squareFeet, squareMeters } from '../measure/area.js';
 import type { CubicMm, Kilograms, SquareMm } from '../measure/quantities.js';
-import { cubicFeet } from '../measure/volume.js';
 import { pounds } from '../measure/weight.js';
 import { type Sourced, sourced } from './sourced.js';
 import { practice, recalled, seen } from './sources.js';
-import type { Density } from './wood-density.js';
-
-const CUBIC_MM_PER_M3 = 1e9;
-
-/** A density from pounds in a cubic foot. */
-function perCubicFoot(lb: number): Density {
-  return (pounds(lb) / cubicFeet(1)) * CUBIC_MM_PER_M3;
-}
+import { CUBIC_METER, type Density, perCubicFoot } from './wood-density.js';
 
 /** Soaked fill by kind. The heavy figures are for judging what stands below. */
 export const FILLS = {
@@ -36,7 +28,7 @@ export function fillWeight(
   fill: FillId,
 ): { readonly planned: Kilograms; readonly heavy: Kilograms } {
   const { planned, heavy } = FILLS[fill];
-  const cubicMeters = space / CUBIC_MM_PER_M3;
+  const cubicMeters = space / CUBIC_METER;
   return { planned: planned.value * cubicMeters, heavy: heavy.value * cubicMeters };
 }
 

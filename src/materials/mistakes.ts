@@ -1,3 +1,4 @@
+import { capital } from '../text/capital.js';
 import type { Mistake } from './mistake.js';
 import { CUTTING_MISTAKES } from './mistakes-cutting.js';
 import { FINISH_MISTAKES } from './mistakes-finish.js';
@@ -27,8 +28,4 @@ export function mistakeLines({ title, verdicts, look, act, next }: Mistake): rea
     'Next time',
     ...next.map(line => `  ${line}`),
   ];
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,18 +1,10 @@
 import type { CubicMm, Kilograms, Mm } from '../measure/quantities.js';
-import { cubicFeet } from '../measure/volume.js';
-import { pounds } from '../measure/weight.js';
 import { type Sourced, sourced } from './sourced.js';
 import { practice, seen } from './sources.js';
-import type { Density } from './wood-density.js';
+import { CUBIC_METER, type Density, perCubicFoot } from './wood-density.js';
 
 /** Kilograms in a cubic meter, from light to heavy; one number where the page prints one. */
 export type SoilWeight = Sourced<{ readonly from: Density; readonly to: Density }>;
-
-const CUBIC_METER: CubicMm = 1e9;
-
-function perCubicFoot(lb: number): Density {
-  return (pounds(lb) / cubicFeet(1)) * CUBIC_METER;
-}
 
 const pages = (place: string) => seen('soil-weights', place);
 const dirt = (place: string) => seen('soil-densities', place);

@@ -1,3 +1,4 @@
+import type { CubicMm } from '../measure/quantities.js';
 import { cubicFeet } from '../measure/volume.js';
 import { pounds } from '../measure/weight.js';
 import { type Sourced, sourced } from './sourced.js';
@@ -7,7 +8,14 @@ import { recalled } from './sources.js';
 export type Density = number;
 
 const WATER: Density = 1000;
-const CUBIC_MM_PER_M3 = 1e9;
+
+/** A cubic meter. */
+export const CUBIC_METER: CubicMm = 1e9;
+
+/** A density from pounds in a cubic foot: 62.4 is water, 1000 kg in a cubic meter. */
+export function perCubicFoot(lb: number): Density {
+  return (pounds(lb) / cubicFeet(1)) * CUBIC_METER;
+}
 
 /**
  * Density at 12 % moisture from a Wood Handbook gravity: oven-dry mass over the volume at 12 %, so
@@ -32,9 +40,8 @@ export function densityFromNdsGravity(gravity: Sourced<number>): Sourced<Density
   const moisture = 12;
   const swollen = 1 + 0.009 * moisture * gravity.value;
   const poundsPerCubicFoot = 62.4 * (gravity.value / swollen) * (1 + moisture / 100);
-  const density = pounds(poundsPerCubicFoot) / (cubicFeet(1) / CUBIC_MM_PER_M3);
   return sourced(
-    Math.round(density),
+    Math.round(perCubicFoot(poundsPerCubicFoot)),
     recalled('nds-supplement', `3.1.3, from gravity ${gravity.value}`),
   );
 }

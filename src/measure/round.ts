@@ -34,11 +34,6 @@ export function snap(length: Mm, grid: Mm): Mm {
   return tidy(gridSteps(length, grid, 'nearest') * grid);
 }
 
-/** The grid line at or above: a part that must not come out short. */
-export function snapUp(length: Mm, grid: Mm): Mm {
-  return tidy(gridSteps(length, grid, 'up') * grid);
-}
-
 /** The grid line at or below: a part that must not come out long. */
 export function snapDown(length: Mm, grid: Mm): Mm {
   return tidy(gridSteps(length, grid, 'down') * grid);

@@ -1,9 +1,9 @@
 import { squareInches } from './area.js';
 import { poundsForce } from './force.js';
-import { formatAbout, formatNumber } from './format-number.js';
+import { formatNumber } from './format-number.js';
 import type { Display } from './quantities.js';
 
-/** Stress, strength and stiffness are in N/mm2 (MPa) inside. */
+/** Stress and strength are in N/mm2 (MPa) inside. */
 export type Megapascals = number;
 
 /** Pounds-force on a square inch as N/mm2: `psi(1000)` is 6.895. */
@@ -20,10 +20,4 @@ export function toPsi(stress: Megapascals): number {
 export function formatStress(stress: Megapascals, display: Display): string {
   if (display.system === 'inch') return `${formatNumber(toPsi(stress), 0)} psi`;
   return `${formatNumber(stress, stress < 1 ? 2 : 1)} N/mm2`;
-}
-
-/** How stiff wood is: "1.2 million psi", or "8300 N/mm2". */
-export function formatStiffness(stiffness: Megapascals, display: Display): string {
-  if (display.system === 'inch') return `${formatAbout(toPsi(stiffness) / 1e6)} million psi`;
-  return `${formatNumber(Math.round(stiffness / 100) * 100, 0)} N/mm2`;
 }

@@ -1,6 +1,7 @@
 import { formatBoardLength, formatLength } from '../measure/format-length.js';
 import { formatMoney } from '../measure/money.js';
 import type { Display } from '../measure/quantities.js';
+import { capital } from '../text/capital.js';
 import { listWords } from '../text/list.js';
 import type { Advice, RackOutcome } from './advice.js';
 import { cutWords } from './pages/boards-page.js';
@@ -129,8 +130,4 @@ export function addedLines(outcome: RackOutcome, display: Display): readonly str
 
 function assumption(section: string): string {
   return `This takes it that the ${section} boards were cut as the plan numbers them. If not, trust the tape.`;
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -112,6 +112,7 @@ function screwRow(
     ...counts(joints),
     where: room.where,
     notes: [...choice.notes, ...room.notes],
+    noRoom: room.noRoom,
     ...(without === undefined ? {} : { without }),
   };
 }
@@ -164,6 +165,7 @@ function bradRow({ joints, first }: Alike, brad: BradChoice, setting: Setting): 
     ...counts(joints),
     where: [],
     notes: [],
+    noRoom: [],
   };
 }
 

@@ -167,6 +167,8 @@ export type FastenerRow = {
   /** Where the screws stand in each different overlap, seen from their heads. */
   readonly where: readonly string[];
   readonly notes: readonly string[];
+  /** Overlaps that are too small for their screws, each with why. */
+  readonly noRoom: readonly string[];
   /** What a plain butt through the full width would have needed, where a notch saved it. */
   readonly without?: string;
 };

@@ -8,10 +8,14 @@ import { contactOf } from './screw-overlap.js';
 import { type Held, playNotes } from './screw-play.js';
 import type { Setting } from './setting.js';
 
-/** Where the screws of alike joints stand, and what the wood there does not allow. */
-export type ScrewRoom = { readonly where: readonly string[]; readonly notes: readonly string[] };
+/** Where the screws of alike joints stand, what to heed there, and overlaps that have no room for them. */
+export type ScrewRoom = {
+  readonly where: readonly string[];
+  readonly notes: readonly string[];
+  readonly noRoom: readonly string[];
+};
 
-const NOTHING: ScrewRoom = { where: [], notes: [] };
+const NOTHING: ScrewRoom = { where: [], notes: [], noRoom: [] };
 
 type Screw = Pick<Held, 'gauge' | 'setting'>;
 
@@ -37,6 +41,7 @@ export function screwRoom(
   return {
     where: once(found.flatMap(({ where }) => where)),
     notes: once(found.flatMap(({ notes }) => notes)),
+    noRoom: once(found.flatMap(({ noRoom }) => noRoom)),
   };
 }
 
@@ -45,13 +50,13 @@ function roomOf(contact: ScrewContact, held: Held): ScrewRoom {
   const { display } = setting;
   const found = placesIn(contact, { each: joint.each, gauge }, display);
   if (found.kind === 'no-room') {
-    return { where: [], notes: [`${joint.name}, does not fit: ${found.because}.`] };
+    return { ...NOTHING, noRoom: [`${joint.name}, does not fit: ${found.because}.`] };
   }
   if (found.places.length === 0) return NOTHING;
   const overlap = `${onTheTape(contact.length, display)} x ${onTheTape(contact.width, display)}`;
   const words = placeWords(found.places, contact, display);
   const where = `${count(joint.each, 'screw')} on ${overlap}: ${words}`;
-  return { where: [where], notes: playNotes(found.places, held) };
+  return { ...NOTHING, where: [where], notes: playNotes(found.places, held) };
 }
 
 /** A lighter screw where the usual one has no room at its least distances; the usual one where none has. */

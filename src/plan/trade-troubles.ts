@@ -11,12 +11,9 @@ export function tradeTroubles(
   return [
     ...planters.flatMap(planterTroubles),
     ...glueUps.filter(({ fits }) => !fits).map(glueUpTrouble),
-    ...screws.flatMap(({ notes }) => notes.filter(note => note.includes(NO_ROOM))),
+    ...screws.flatMap(({ noRoom }) => noRoom),
   ];
 }
-
-/** As the notes of a joint say it whose screws have no room. */
-const NO_ROOM = 'does not fit';
 
 function planterTroubles({ name, pots, drains }: PlanterRow): readonly string[] {
   const out = pots.filter(({ verdict }) => verdict === 'does not fit');

@@ -32,15 +32,10 @@ const ROWS: readonly (readonly Operator[])[] = [
 const COMPARISONS = 2;
 
 /**
- * Parses the text behind the `=` of a formula that stands on one line from `at` on:
- * `seat + 2 * planter`. The first mistake is given with its own column.
+ * Parses the text behind the `=` of a formula: `seat + 2 * planter`. Its letters stand wherever `placeOf`
+ * says, on several lines for example. The first mistake is given with its own place.
  */
-export function parseFormula(text: string, at: Place): Formula | Problem {
-  return parseFormulaIn(text, offset => ({ line: at.line, column: at.column + offset }));
-}
-
-/** The same for a text whose letters stand anywhere in the file, on several lines for example. */
-export function parseFormulaIn(text: string, placeOf: PlaceOf): Formula | Problem {
+export function parseFormula(text: string, placeOf: PlaceOf): Formula | Problem {
   const at = placeOf(text.length - text.trimStart().length);
   if (text.length > LONGEST_FORMULA) {
     return {

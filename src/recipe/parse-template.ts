@@ -1,7 +1,7 @@
 import { cleanPiece } from './clean-text.js';
 import type { Formula, Template } from './formula.js';
 import type { PlaceOf } from './formula-tokens.js';
-import { isProblem, parseFormulaIn } from './parse-formula.js';
+import { isProblem, parseFormula } from './parse-formula.js';
 import type { Problem } from './problem.js';
 
 /**
@@ -23,7 +23,7 @@ export function parseTemplate(text: string, placeOf: PlaceOf): Template | Proble
       const end = text.indexOf('}', next);
       if (end < 0) return { kind: { is: 'hole-open' }, at: placeOf(next) };
       const start = next + 1;
-      const formula = parseFormulaIn(text.slice(start, end), offset => placeOf(start + offset));
+      const formula = parseFormula(text.slice(start, end), offset => placeOf(start + offset));
       if (isProblem(formula)) return formula;
       pieces.push(cleanPiece(words), formula);
       words = '';

@@ -1,6 +1,7 @@
 import { problemWords } from '../recipe/problem-words.js';
 import type { Event } from '../workbook/events.js';
 import { progressOf } from '../workbook/progress.js';
+import { record } from '../workbook/start-workbook.js';
 import type { Build } from './screen.js';
 import type { Loaded, Services } from './services.js';
 
@@ -27,6 +28,6 @@ export function openBuild(loaded: Loaded, plan: Services['plan']): Opened {
 
 /** The build after these events. */
 export function recorded(build: Build, events: readonly Event[]): Build {
-  const workbook = { ...build.workbook, events: [...build.workbook.events, ...events] };
+  const workbook = events.reduce(record, build.workbook);
   return { ...build, workbook, progress: progressOf(workbook.events) };
 }

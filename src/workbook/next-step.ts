@@ -16,15 +16,6 @@ export function currentStep(steps: readonly Step[], progress: Progress): Step | 
   return steps.find(step => !isDone(step, progress));
 }
 
-/** The steps not done that follow the current one, in order, `atMost` of them. */
-export function nextSteps(
-  steps: readonly Step[],
-  progress: Progress,
-  atMost: number,
-): readonly Step[] {
-  return steps.filter(step => !isDone(step, progress)).slice(1, 1 + atMost);
-}
-
 /**
  * How many of these steps are done. Steps that a changed answer made vanish are in the journal still
  * but no longer in the plan, and do not count.

@@ -44,11 +44,6 @@ export function advance(progress: Progress, event: Advancing): Progress {
   return { ...draft, workedMs, lastAtMs: event.atMs };
 }
 
-/** A build of which nothing is known yet. */
-export function noProgress(): Progress {
-  return blankDraft();
-}
-
 function blankDraft(): Draft {
   return {
     started: false,

@@ -96,6 +96,16 @@ describe('field cases at the saw', () => {
     expect(page).toContain('piece 7 has its mark at 49-3/8 in and reads 46-5/8 in from there');
   });
 
+  // F04: twelve gaps of 3/8 in; six spacers 3/32 in over are each 1/64 in over, and 12 x 1/64 = 3/16 in.
+  test('F04: a stack of six spacers tells the error of one and what it does to the last piece', () => {
+    expect(text('--over 50in --piece 3.5in --count 13 --stack 2-11/32in')).toContain(
+      'Six spacers should measure 2-1/4 in; at 2-11/32 in each is 1/64 in too long. Stepped along, they would put the last piece 3/16 in too far',
+    );
+    expect(text('--over 50in --piece 3.5in --count 13 --stack 2-1/4in')).toContain(
+      'as they should',
+    );
+  });
+
   test('F05: stepping the rounded gap ends 5/16 in short', () => {
     const page = text('--over 119in --piece 1.5in --count 16');
     expect(page).toContain('the last piece would be 5/16 in short');

@@ -30,7 +30,7 @@ const VALUES: Readonly<Record<string, Value>> = {
 const SCOPE: Scope = { find: name => VALUES[name] };
 
 function formulaOf(text: string): Formula {
-  const read = parseFormula(text, { line: 7, column: 4 });
+  const read = parseFormula(text, offset => ({ line: 7, column: 4 + offset }));
   if (isProblem(read)) throw new Error(problemLine(read, 'formula'));
   return read;
 }
@@ -214,7 +214,7 @@ test('no formula makes evaluate or explain throw, and no number is endless', () 
     .chain(pairs => word.map(last => `${pairs.map(pair => pair.join(' ')).join(' ')} ${last}`));
   fc.assert(
     fc.property(text, given => {
-      const formula = parseFormula(given, { line: 1, column: 1 });
+      const formula = parseFormula(given, offset => ({ line: 1, column: 1 + offset }));
       if (isProblem(formula)) return;
       const found = evaluate(formula, SCOPE);
       explain(formula, SCOPE, SIXTEENTHS);

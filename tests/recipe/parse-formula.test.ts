@@ -7,14 +7,16 @@ import { problemLine } from '../../src/recipe/problem-words.js';
 
 const AT = { line: 3, column: 10 };
 
+const placeOf = (offset: number) => ({ line: AT.line, column: AT.column + offset });
+
 function nodeOf(text: string): Node {
-  const read = parseFormula(text, AT);
+  const read = parseFormula(text, placeOf);
   if (isProblem(read)) throw new Error(problemLine(read, 'formula'));
   return read.node;
 }
 
 function complaint(text: string): string {
-  const read = parseFormula(text, AT);
+  const read = parseFormula(text, placeOf);
   return isProblem(read) ? problemLine(read, 'f') : 'no problem';
 }
 
@@ -205,7 +207,7 @@ describe('any formula', () => {
     );
     fc.assert(
       fc.property(text, given => {
-        const read = parseFormula(given, AT);
+        const read = parseFormula(given, placeOf);
         if (isProblem(read)) expect(problemLine(read, 'f')).toMatch(/^f:3:\d+: \S/);
       }),
       { numRuns: 500 },

@@ -2,7 +2,7 @@ import { performance } from 'node:perf_hooks';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Event } from '../../src/workbook/events.js';
-import { advance, noProgress, progressOf } from '../../src/workbook/progress.js';
+import { advance, progressOf } from '../../src/workbook/progress.js';
 import { nextToTakeBack } from '../../src/workbook/taken-back.js';
 import { clampsOn, HOUR, MINUTE, TUESDAY_14 } from '../support/journal.js';
 import { anyEvent, anyJournal } from './events-in-test.js';
@@ -28,7 +28,9 @@ function takenBack(minutes: number): Event {
 
 describe('a journal tells where a build stands', () => {
   test('nothing written, nothing known', () => {
-    expect(progressOf([])).toEqual(noProgress());
+    const { started, done, tallies, rackChanges, workedMs, lastAtMs } = progressOf([]);
+    expect([started, done.size, tallies.size, rackChanges, workedMs]).toEqual([false, 0, 0, [], 0]);
+    expect(lastAtMs).toBe(undefined);
   });
 
   test('pieces of one step add up, checks and steps are ticked', () => {

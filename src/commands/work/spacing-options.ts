@@ -60,6 +60,15 @@ export const SPACING_OPTIONS: readonly WorkOption[] = [
     least: 0,
     most: LONGEST,
   },
+  {
+    name: 'stack',
+    kind: 'length',
+    say: 'six of your spacers end to end: tells what each of them is off',
+    example: '16-15/32in',
+    usual: '',
+    least: 1,
+    most: LONGEST,
+  },
 ];
 
 export type SpacingAsk = {

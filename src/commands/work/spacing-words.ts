@@ -6,7 +6,7 @@ import type { Display, Mm } from '../../measure/quantities.js';
 import { snap } from '../../measure/round.js';
 import { sameLength } from '../../measure/tolerance.js';
 import type { Compared } from '../../model/spacing-compare.js';
-import { driftOver } from '../../model/spacing-drift.js';
+import { driftOver, errorFromStack } from '../../model/spacing-drift.js';
 import type { LappedSpacing } from '../../model/spacing-laps.js';
 import type { CheckMark } from '../../model/spacing-marks.js';
 
@@ -33,6 +33,25 @@ export function driftWords(gap: Mm, steps: number, display: Display): readonly s
   return [
     ...stepped,
     `A spacer ${said} off puts the last piece ${length(driftOver(steps, hair).worst)} off; stack six and measure the stack to find so little.`,
+  ];
+}
+
+/** So many spacers are laid end to end: an error too small to read on one alone shows on them. */
+const STACK = 6;
+
+/** "Each is 1/64 in too long: stepped along, they would put the last piece 3/16 in too far." */
+export function stackWords(
+  stack: Mm,
+  { gap, steps }: { readonly gap: Mm; readonly steps: number },
+  display: Display,
+): readonly string[] {
+  const length = (mm: Mm) => formatLengthExact(Math.abs(mm), display);
+  const error = errorFromStack(stack, gap, STACK);
+  if (sameLength(error, 0)) return [`Six spacers measure ${length(stack)}, as they should.`];
+  const { worst } = driftOver(steps, error);
+  const [long, far] = error > 0 ? ['long', 'far'] : ['short', 'near'];
+  return [
+    `Six spacers should measure ${length(STACK * gap)}; at ${length(stack)} each is ${length(error)} too ${long}. Stepped along, they would put the last piece ${length(worst)} too ${far}: true them, or hold each piece to its mark.`,
   ];
 }
 

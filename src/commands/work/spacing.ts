@@ -10,6 +10,7 @@ import {
   driftWords,
   lapsWords,
   marksWords,
+  stackWords,
   trapWords,
 } from './spacing-words.js';
 
@@ -57,6 +58,7 @@ function work(given: Given): WorkResult {
       ...lapsWords(laps, display),
       ...besideWords(compared, count, display),
       ...driftWords(gap, steps, display),
+      ...(given.has('stack') ? stackWords(given.number('stack'), { gap, steps }, display) : []),
       ...(check === undefined ? [] : [checkWords(check, display)]),
       ...trapWords(gap, display),
     ],

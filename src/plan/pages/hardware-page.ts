@@ -91,8 +91,8 @@ function fastenerNotes(rows: readonly FastenerRow[]): readonly string[] {
 /** Notes that several joints share are told once, with the names of all. */
 function sharedNotes(rows: readonly FastenerRow[]): readonly string[] {
   const joints = new Map<string, Set<string>>();
-  for (const { joint, notes } of rows) {
-    for (const note of notes) {
+  for (const { joint, notes, noRoom } of rows) {
+    for (const note of [...noRoom, ...notes]) {
       const own = note.startsWith(`${joint}: `);
       const text = own ? note.slice(joint.length + 2) : note;
       const names = joints.get(text) ?? new Set();

@@ -2,7 +2,7 @@ import { nearestWord } from '../../measure/suggest.js';
 import { cleanText } from '../clean-text.js';
 import type { Formula, Template } from '../formula.js';
 import { literal, type Wanted } from '../literal.js';
-import { isProblem, parseFormulaIn } from '../parse-formula.js';
+import { isProblem, parseFormula } from '../parse-formula.js';
 import { parseTemplate } from '../parse-template.js';
 import type { Selector, Triple } from '../recipe.js';
 import { type Entry, type ScalarEntry, shapeOf } from './entry.js';
@@ -49,7 +49,7 @@ export function formulaOf(wanted: Wanted): Reader<Formula> {
     const sign = /^\s*=/.exec(text);
     if (sign !== null) {
       const start = sign[0].length;
-      const read = parseFormulaIn(text.slice(start), offset => placeOf(start + offset));
+      const read = parseFormula(text.slice(start), offset => placeOf(start + offset));
       return isProblem(read) ? log.add(read) : read;
     }
     if (text.trim() === '') return log.say({ is: 'empty-text' }, at);

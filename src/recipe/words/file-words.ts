@@ -1,4 +1,5 @@
 import { quoted } from '../../measure/parsed.js';
+import { capital } from '../../text/capital.js';
 import type { FileProblem } from '../problem.js';
 import { choices, didYouMean, sentences, type WordsFor } from './wording.js';
 
@@ -84,7 +85,3 @@ export const FILE_WORDS: WordsFor<FileProblem> = {
     hint: 'Write }} for the brace itself.',
   }),
 };
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
-}

@@ -1,4 +1,5 @@
 import { quoted } from '../../measure/parsed.js';
+import { capital } from '../../text/capital.js';
 import type { FormulaProblem } from '../problem.js';
 import { didYouMean, sentences, type WordsFor } from './wording.js';
 
@@ -89,8 +90,4 @@ function shortened(found: string): string {
 /** A sentence begins with a capital, but the words of a formula keep their spelling. */
 function said(what: string): string {
   return what.includes(' ') ? capital(what) : what;
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1);
 }

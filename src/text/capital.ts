@@ -1,0 +1,4 @@
+/** A sentence begins with a capital letter. */
+export function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
