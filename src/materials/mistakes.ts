@@ -1,4 +1,4 @@
-import { capital } from '../text/capital.js';
+import { capital } from '../measure/capital.js';
 import type { Mistake } from './mistake.js';
 import { CUTTING_MISTAKES } from './mistakes-cutting.js';
 import { FINISH_MISTAKES } from './mistakes-finish.js';

@@ -1,7 +1,7 @@
+import { capital } from '../measure/capital.js';
 import { formatBoardLength, formatLength } from '../measure/format-length.js';
 import { formatMoney } from '../measure/money.js';
 import type { Display } from '../measure/quantities.js';
-import { capital } from '../text/capital.js';
 import { listWords } from '../text/list.js';
 import type { Advice, RackOutcome } from './advice.js';
 import { cutWords } from './pages/boards-page.js';

@@ -9,6 +9,7 @@ import type { Compared } from '../../model/spacing-compare.js';
 import { driftOver, errorFromStack } from '../../model/spacing-drift.js';
 import type { LappedSpacing } from '../../model/spacing-laps.js';
 import type { CheckMark } from '../../model/spacing-marks.js';
+import { onTheRule } from '../../plan/on-tape.js';
 
 /** "0, 8-1/4, 16-7/16 in": each mark rounded alone. */
 export function marksWords(marks: readonly Mm[], display: Display): string {
@@ -45,7 +46,7 @@ export function stackWords(
   { gap, steps }: { readonly gap: Mm; readonly steps: number },
   display: Display,
 ): readonly string[] {
-  const length = (mm: Mm) => formatLengthExact(Math.abs(mm), display);
+  const length = (mm: Mm) => onTheRule(Math.abs(mm), display);
   const error = errorFromStack(stack, gap, STACK);
   if (sameLength(error, 0)) return [`Six spacers measure ${length(stack)}, as they should.`];
   const { worst } = driftOver(steps, error);

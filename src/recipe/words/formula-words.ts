@@ -1,5 +1,5 @@
+import { capital } from '../../measure/capital.js';
 import { quoted } from '../../measure/parsed.js';
-import { capital } from '../../text/capital.js';
 import type { FormulaProblem } from '../problem.js';
 import { didYouMean, sentences, type WordsFor } from './wording.js';
 
