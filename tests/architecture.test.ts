@@ -32,7 +32,7 @@ const FORBIDDEN: Readonly<Record<string, readonly string[]>> = {
   materials: ['solve', 'text'],
   recipe: ['solve', 'text'],
   model: ['solve', 'text'],
-  drawing: ['solve', 'text', 'materials', 'recipe', 'plan'],
+  drawing: ['solve', 'materials', 'recipe'],
   workbook: ['solve', 'materials', 'model', 'drawing'],
   ui: ['print', 'solve'],
   files: ['print', 'ui', 'drawing', 'model'],

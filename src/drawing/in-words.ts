@@ -31,7 +31,7 @@ export function inWords(shown: Shown, display: Display): string {
     `${shown.sight.title}: ${size('u')} and ${size('v')}.`,
     ...addedSentence(shown, display),
     ...behindSentence(shown.behind),
-    ...standingSentence(shown),
+    ...standingSentence(shown.standing, shown.kinds.length > 0),
   ];
   return sentences.join(' ');
 }
@@ -56,15 +56,17 @@ function kindInWords(kind: AddedKind, sight: Sight, display: Display): string {
   return words.join(', ');
 }
 
-function behindSentence(behind: number): readonly string[] {
+/** How many of the boards being added nothing is seen of. */
+export function behindSentence(behind: number): readonly string[] {
   if (behind === 0) return [];
   if (behind === 1) return ['One of the boards being added is hidden behind other wood here.'];
   return [`${behind} of the boards being added are hidden behind other wood here.`];
 }
 
-function standingSentence({ standing, kinds }: Shown): readonly string[] {
+/** How many boards stand there, before others are added or by themselves. */
+export function standingSentence(standing: number, isAdding: boolean): readonly string[] {
   if (standing === 0) return [];
-  const already = kinds.length > 0 ? ' already' : '';
+  const already = isAdding ? ' already' : '';
   return [
     standing === 1
       ? `One board stands there${already}.`

@@ -1,4 +1,5 @@
 import type { Seen } from './seen.js';
+import { cornersOf } from './sight.js';
 import type { Patch } from './strokes.js';
 
 type Open = {
@@ -47,12 +48,9 @@ function brightRuns(seen: Seen, bright: ReadonlySet<number>, j: number): Map<str
 function patchOf(seen: Seen, run: Open, { toJ, part }: { toJ: number; part: string }): Patch {
   const u = seen.us[run.fromI] ?? 0;
   const v = seen.vs[run.fromJ] ?? 0;
-  return {
-    part,
-    u,
-    v,
-    width: (seen.us[run.toI] ?? u) - u,
-    height: (seen.vs[toJ] ?? v) - v,
-    weight: 'bright',
+  const box = {
+    u: { from: u, to: seen.us[run.toI] ?? u },
+    v: { from: v, to: seen.vs[toJ] ?? v },
   };
+  return { part, corners: cornersOf(box), look: 'added', lean: 'right' };
 }

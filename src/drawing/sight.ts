@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/quantities.js';
 import type { Axis, Box } from '../model/part.js';
-import type { View } from './strokes.js';
+import type { PaperPoint, SquareView } from './strokes.js';
 
 export type Span = { readonly from: Mm; readonly to: Mm };
 /** A rectangle on the paper: u to the right, v up. */
@@ -25,7 +25,7 @@ export type Sight = {
  * The end view is seen from the right and would lie right of the front view, so its left edge is the
  * front; the view from above would lie over the front view, so its lower edge is the front.
  */
-export const SIGHTS: Readonly<Record<View, Sight>> = {
+export const SIGHTS: Readonly<Record<SquareView, Sight>> = {
   front: {
     title: 'Front view',
     u: 'x',
@@ -66,6 +66,26 @@ export function paperBox(box: Box, sight: Sight): PaperBox {
 /** How far the near side of a box is from the eye, up to a constant: the smaller, the nearer. */
 export function nearDepth(box: Box, sight: Sight): Mm {
   return sight.grows ? box.min[sight.depth] : -box.max[sight.depth];
+}
+
+/** The corners of a rectangle, from its lower left one round to the right. */
+export function cornersOf({ u, v }: PaperBox): readonly [PaperPoint, ...PaperPoint[]] {
+  return [
+    { u: u.from, v: v.from },
+    { u: u.to, v: v.from },
+    { u: u.to, v: v.to },
+    { u: u.from, v: v.to },
+  ];
+}
+
+/** The smallest rectangle around some points. */
+export function boxRound(points: readonly PaperPoint[]): PaperBox {
+  const us = points.map(({ u }) => u);
+  const vs = points.map(({ v }) => v);
+  return {
+    u: { from: Math.min(...us), to: Math.max(...us) },
+    v: { from: Math.min(...vs), to: Math.max(...vs) },
+  };
 }
 
 /** The smallest rectangle around several; undefined around none. */

@@ -8,6 +8,7 @@ import { brightPatches } from './patches.js';
 import { type Face, whatIsSeen } from './seen.js';
 import {
   boundsOf,
+  cornersOf,
   movedTo,
   nearDepth,
   type PaperBox,
@@ -15,11 +16,11 @@ import {
   SIGHTS,
   type Sight,
 } from './sight.js';
-import type { Drawing, Stroke, View } from './strokes.js';
+import { BLANK, type Drawing, type SquareView, type Stroke } from './strokes.js';
 
 export type ViewInput = {
   readonly model: Model;
-  readonly view: View;
+  readonly view: SquareView;
   /** Ids of the parts that are being added. */
   readonly bright: ReadonlySet<string>;
   /** Ids of the parts that stand there already; parts in neither set are not drawn. */
@@ -55,6 +56,7 @@ export function drawView(input: ViewInput): Drawing {
   const kinds = addedKinds(lying, sight);
   const behind = lying.filter(one => !seen.parts.has(shown.indexOf(one.part)));
   return {
+    ...BLANK,
     title: sight.title,
     width: paper.u.to,
     height: paper.v.to,
@@ -72,15 +74,7 @@ export function drawView(input: ViewInput): Drawing {
 }
 
 function emptyDrawing(sight: Sight): Drawing {
-  return {
-    title: sight.title,
-    width: 0,
-    height: 0,
-    strokes: [],
-    patches: [],
-    dimensions: [],
-    inWords: `${sight.title}: no board stands here yet.`,
-  };
+  return { ...BLANK, title: sight.title, inWords: `${sight.title}: no board stands here yet.` };
 }
 
 type Paper = { readonly sight: Sight; readonly corner: PaperBox };
@@ -98,15 +92,10 @@ function lyingOf(part: Part, { sight, corner }: Paper): Lying {
   return { part, box: movedTo(boundsOf(boxes) ?? paperBox(part.box, sight), corner) };
 }
 
-function outline({ u, v }: PaperBox): readonly Stroke[] {
-  const corners = [
-    { u: u.from, v: v.from },
-    { u: u.to, v: v.from },
-    { u: u.to, v: v.to },
-    { u: u.from, v: v.to },
-  ];
-  return corners.flatMap((from, i) => {
-    const to = corners[(i + 1) % corners.length];
-    return to === undefined ? [] : [{ from, to, weight: 'hidden' as const }];
+function outline(box: PaperBox): readonly Stroke[] {
+  const corners = cornersOf(box);
+  return corners.map((from, i) => {
+    const to = corners[(i + 1) % corners.length] ?? from;
+    return { from, to, kind: 'hidden', bright: true };
   });
 }

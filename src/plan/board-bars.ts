@@ -90,7 +90,8 @@ export function boardBars(purchase: Purchase, display: Display): readonly BarRow
   });
 }
 
-function isCutAlike(a: BoughtBoard, b: BoughtBoard): boolean {
+/** Boards of one length that give the same pieces in the same order. */
+export function isCutAlike(a: BoughtBoard, b: BoughtBoard): boolean {
   const marks = ({ cuts }: BoughtBoard) => cuts.map(({ mark }) => mark).join();
   return a.length === b.length && a.onHand === b.onHand && marks(a) === marks(b);
 }

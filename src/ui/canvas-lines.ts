@@ -1,5 +1,6 @@
 import { distinct } from '../drawing/distinct.js';
-import type { Drawing, Patch, Stroke } from '../drawing/strokes.js';
+import { boxRound, type PaperBox } from '../drawing/sight.js';
+import type { Drawing, Stroke } from '../drawing/strokes.js';
 import type { Mm } from '../measure/quantities.js';
 import type { Apart, Lines } from './canvas-fit.js';
 
@@ -19,14 +20,15 @@ const BRIGHT_APART = 2;
 
 /** Finds which lines of a drawing face each other, so that a board or a gap between them can be kept. */
 export function drawingLines(drawing: Drawing): DrawingLines {
-  const visible = drawing.strokes.filter(stroke => stroke.weight !== 'hidden');
+  const visible = drawing.strokes.filter(stroke => stroke.kind !== 'hidden');
+  const patches = drawing.patches.map(({ part, corners }) => ({ part, box: boxRound(corners) }));
   const us = distinct([
     ...visible.flatMap(stroke => [stroke.from.u, stroke.to.u]),
-    ...drawing.patches.flatMap(patch => [patch.u, patch.u + patch.width]),
+    ...patches.flatMap(({ box }) => [box.u.from, box.u.to]),
   ]);
   const vs = distinct([
     ...visible.flatMap(stroke => [stroke.from.v, stroke.to.v]),
-    ...drawing.patches.flatMap(patch => [patch.v, patch.v + patch.height]),
+    ...patches.flatMap(({ box }) => [box.v.from, box.v.to]),
   ]);
   const numbered = (stroke: Stroke) => ({
     fromU: us.indexOf.get(stroke.from.u) ?? 0,
@@ -41,7 +43,7 @@ export function drawingLines(drawing: Drawing): DrawingLines {
   const level = strokes
     .filter(one => one.fromV === one.toV)
     .map(one => ({ at: one.fromV, from: one.fromU, to: one.toU }));
-  const largest = largestPatches(drawing.patches);
+  const largest = largestPatches(patches);
   return {
     u: {
       at: us.values,
@@ -95,24 +97,28 @@ function joined(strokes: readonly Crossing[], crossing: readonly Crossing[]): Ap
   return [...pairs.values()];
 }
 
+type Face = { readonly part: string; readonly box: PaperBox };
+
 /** The largest rectangle of each bright board: there it has to be filled, elsewhere it may be. */
-function largestPatches(patches: readonly Patch[]): readonly Patch[] {
-  const largest = new Map<string, Patch>();
-  for (const patch of patches) {
-    const before = largest.get(patch.part);
-    if (before === undefined || before.width * before.height < patch.width * patch.height) {
-      largest.set(patch.part, patch);
-    }
+function largestPatches(patches: readonly Face[]): readonly PaperBox[] {
+  const largest = new Map<string, PaperBox>();
+  for (const { part, box } of patches) {
+    const before = largest.get(part);
+    if (before === undefined || areaOf(before) < areaOf(box)) largest.set(part, box);
   }
   return [...largest.values()];
 }
 
-function patchWidths(patches: readonly Patch[], numberOf: ReadonlyMap<Mm, number>): Apart[] {
-  return patches.map(({ u, width }) => brightApart(numberOf.get(u), numberOf.get(u + width)));
+function areaOf({ u, v }: PaperBox): number {
+  return (u.to - u.from) * (v.to - v.from);
 }
 
-function patchHeights(patches: readonly Patch[], numberOf: ReadonlyMap<Mm, number>): Apart[] {
-  return patches.map(({ v, height }) => brightApart(numberOf.get(v), numberOf.get(v + height)));
+function patchWidths(boxes: readonly PaperBox[], numberOf: ReadonlyMap<Mm, number>): Apart[] {
+  return boxes.map(({ u }) => brightApart(numberOf.get(u.from), numberOf.get(u.to)));
+}
+
+function patchHeights(boxes: readonly PaperBox[], numberOf: ReadonlyMap<Mm, number>): Apart[] {
+  return boxes.map(({ v }) => brightApart(numberOf.get(v.from), numberOf.get(v.to)));
 }
 
 function brightApart(from: number | undefined, to: number | undefined): Apart {

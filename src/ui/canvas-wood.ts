@@ -1,3 +1,4 @@
+import { boxRound } from '../drawing/sight.js';
 import type { Patch, Stroke } from '../drawing/strokes.js';
 import type { Mm } from '../measure/quantities.js';
 import { drawLevel, drawUpright, isFree, type Sheet, setSign } from './canvas-sheet.js';
@@ -14,10 +15,10 @@ const DOT = { unicode: '·', ascii: '.' };
 
 /** Sets strokes as joined lines, plain ones first so that what is bright stays bright where they meet. */
 export function drawStrokes(sheet: Sheet, strokes: readonly Stroke[], setting: Setting): void {
-  for (const weight of ['plain', 'bright'] as const) {
-    for (const stroke of strokes.filter(one => one.weight === weight)) {
+  const seen = strokes.filter(one => one.kind !== 'hidden');
+  for (const bright of [false, true]) {
+    for (const stroke of seen.filter(one => one.bright === bright)) {
       const { fromColumn, toColumn, fromRow, toRow } = ends(stroke, setting);
-      const bright = weight === 'bright';
       if (stroke.from.v === stroke.to.v) {
         drawLevel(sheet, fromRow, { from: fromColumn, to: toColumn, bright });
       } else {
@@ -34,7 +35,7 @@ export function drawHidden(
   { setting, ascii }: { setting: Setting; ascii: boolean },
 ): void {
   const sign = ascii ? DOT.ascii : DOT.unicode;
-  for (const stroke of strokes.filter(one => one.weight === 'hidden')) {
+  for (const stroke of strokes.filter(one => one.kind === 'hidden')) {
     const { fromColumn, toColumn, fromRow, toRow } = ends(stroke, setting);
     for (let row = fromRow; row <= toRow; row += 1) {
       for (let column = fromColumn; column <= toColumn; column += 1) {
@@ -77,12 +78,13 @@ type Block = {
 };
 
 function blockOf(patch: Patch, { columnOf, rowOf }: Setting): Block {
+  const { u, v } = boxRound(patch.corners);
   return {
     part: patch.part,
-    fromColumn: columnOf(patch.u),
-    toColumn: columnOf(patch.u + patch.width),
-    fromRow: rowOf(patch.v + patch.height),
-    toRow: rowOf(patch.v),
+    fromColumn: columnOf(u.from),
+    toColumn: columnOf(u.to),
+    fromRow: rowOf(v.to),
+    toRow: rowOf(v.from),
   };
 }
 

@@ -1,10 +1,10 @@
-import type { Drawing, View } from '../drawing/strokes.js';
-import { allParts, drawView } from '../drawing/view.js';
+import { draw, SQUARE_VIEWS as VIEWS } from '../drawing/draw.js';
+import { boxRound } from '../drawing/sight.js';
+import type { Drawing, Patch, SquareView as View } from '../drawing/strokes.js';
+import { allParts } from '../drawing/view.js';
 import type { Display } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
 import { type CellPicture, setInCells } from './canvas.js';
-
-export const VIEWS: readonly View[] = ['front', 'end', 'above'];
 
 /** What is to be drawn; `id` names the parts that are bright and standing. */
 export type Subject = {
@@ -43,9 +43,14 @@ export function pictureOf(subject: Subject, view: View, frame: Frame): SetPictur
 /** The view in which most is seen of what is bright; the front where nothing is. */
 export function bestView(subject: Subject): View {
   const seen = (view: View) =>
-    drawingOf(subject, view).patches.reduce((sum, { width, height }) => sum + width * height, 0);
+    drawingOf(subject, view).patches.reduce((sum, patch) => sum + areaOf(patch), 0);
   if (subject.bright.length === 0) return 'front';
   return VIEWS.reduce((best, view) => (seen(view) > seen(best) ? view : best));
+}
+
+function areaOf({ corners }: Patch): number {
+  const { u, v } = boxRound(corners);
+  return (u.to - u.from) * (v.to - v.from);
 }
 
 /** The view that comes after this one, or before it. */
@@ -60,14 +65,8 @@ function drawingOf(subject: Subject, view: View): Drawing {
   const known = drawings.get(id);
   if (known !== undefined) return known;
   const { model, display, bright, standing } = subject;
-  const drawing = drawView({
-    model,
-    view,
-    bright: new Set(bright),
-    standing: standing === undefined ? allParts(model) : new Set(standing),
-    display,
-    dimensions: bright.length > 0 ? 'added' : 'overall',
-  });
+  const stands = standing === undefined ? allParts(model) : new Set(standing);
+  const drawing = draw({ model, display, bright: new Set(bright), standing: stands }, view);
   drawings.set(id, drawing);
   return drawing;
 }

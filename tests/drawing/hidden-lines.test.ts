@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Drawing, Stroke, View } from '../../src/drawing/strokes.js';
+import type { Drawing, Stroke, SquareView as View } from '../../src/drawing/strokes.js';
 import { allParts, drawView } from '../../src/drawing/view.js';
 import { MILLIMETERS } from '../../src/measure/displays.js';
 import type { Box, Model } from '../../src/model/part.js';
@@ -55,7 +55,7 @@ function draw(model: Model, view: View, bright: ReadonlySet<string> = new Set())
 
 /** The dashes around boards that are wholly hidden stand for no edge that the eye meets. */
 function visible(drawing: Drawing): readonly Stroke[] {
-  return drawing.strokes.filter(stroke => stroke.weight !== 'hidden');
+  return drawing.strokes.filter(stroke => stroke.kind !== 'hidden');
 }
 
 /** Whether some stroke passes over a point, which lies on a grid line in one direction at least. */
@@ -129,10 +129,11 @@ describe('what is drawn and what is hidden', () => {
       fc.property(scene, view, ({ model, bright }, from) => {
         const drawing = draw(model, from, bright);
         for (const { u, v } of middles(drawing)) {
-          const covering = drawing.patches.filter(
-            patch =>
-              patch.u < u && u < patch.u + patch.width && patch.v < v && v < patch.v + patch.height,
-          );
+          const covering = drawing.patches.filter(({ corners }) => {
+            const [low, , high] = corners;
+            if (low === undefined || high === undefined) return false;
+            return low.u < u && u < high.u && low.v < v && v < high.v;
+          });
           const hit = firstHit(model, from, { u, v });
           expect(covering.length).toBe(hit !== undefined && bright.has(hit.part) ? 1 : 0);
         }
@@ -144,7 +145,8 @@ describe('what is drawn and what is hidden', () => {
   test('no two strokes of one weight continue each other', () => {
     fc.assert(
       fc.property(scene, view, ({ model, bright }, from) => {
-        const ends = visible(draw(model, from, bright)).map(({ from, to, weight }) => {
+        const ends = visible(draw(model, from, bright)).map(({ from, to, bright }) => {
+          const weight = bright ? 'bright' : 'plain';
           const kind = from.u === to.u ? `upright at ${from.u}` : `level at ${from.v}`;
           const [low, high] = from.u === to.u ? [from.v, to.v] : [from.u, to.u];
           return { begins: `${weight} ${kind} ${low}`, ends: `${weight} ${kind} ${high}` };

@@ -1,5 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import type { DimensionLine, Drawing, Stroke, View } from '../../src/drawing/strokes.js';
+import type {
+  DimensionLine,
+  Drawing,
+  Stroke,
+  SquareView as View,
+} from '../../src/drawing/strokes.js';
 import { allParts, drawView } from '../../src/drawing/view.js';
 import { MILLIMETERS, SIXTEENTHS } from '../../src/measure/displays.js';
 import { inches } from '../../src/measure/inch.js';
@@ -9,7 +14,10 @@ import { type BoardInTest, boxOf, pieceOf } from '../support/boards.js';
 /** Strokes as text, `u,v u,v weight`, sorted, so that expected drawings can be written by hand. */
 function told(strokes: readonly Stroke[]): string[] {
   return strokes
-    .map(({ from, to, weight }) => `${from.u},${from.v} ${to.u},${to.v} ${weight}`)
+    .map(
+      ({ from, to, kind, bright }) =>
+        `${from.u},${from.v} ${to.u},${to.v} ${kind === 'hidden' ? kind : bright ? 'bright' : 'plain'}`,
+    )
     .sort();
 }
 
@@ -79,7 +87,8 @@ describe('a view of boards', () => {
     expect(drawing.strokes).toContainEqual({
       from: { u: 0, v: 0 },
       to: { u: 600, v: 0 },
-      weight: 'plain',
+      kind: 'visible',
+      bright: false,
     });
     expect([drawing.width, drawing.height]).toEqual([600, 65]);
   });
@@ -128,11 +137,15 @@ describe('a view of boards', () => {
 
   test('fills what is seen of a board being added, and draws its edges bright', () => {
     const drawing = draw(pieceOf(GOAL), { bright: ['post/1'] });
-    expect(drawing.patches).toEqual([
-      { part: 'post/1', u: 0, v: 0, width: 90, height: 300, weight: 'bright' },
-    ]);
+    const corners = [
+      { u: 0, v: 0 },
+      { u: 90, v: 0 },
+      { u: 90, v: 300 },
+      { u: 0, v: 300 },
+    ];
+    expect(drawing.patches).toEqual([{ part: 'post/1', corners, look: 'added', lean: 'right' }]);
     // The lower edge of the rail is nearer and belongs to the rail.
-    expect(told(drawing.strokes.filter(one => one.weight === 'bright'))).toEqual([
+    expect(told(drawing.strokes.filter(one => one.bright))).toEqual([
       '0,0 0,300 bright',
       '0,0 90,0 bright',
       '90,0 90,300 bright',
@@ -142,7 +155,7 @@ describe('a view of boards', () => {
   test('outlines a board being added that cannot be seen, and says so', () => {
     const behind: BoardInTest = { id: 'strip', from: [200, 20, 320], to: [400, 40, 360] };
     const drawing = draw(pieceOf([...GOAL, behind]), { bright: ['strip'] });
-    expect(told(drawing.strokes.filter(one => one.weight === 'hidden'))).toEqual([
+    expect(told(drawing.strokes.filter(one => one.kind === 'hidden'))).toEqual([
       '200,320 400,320 hidden',
       '200,360 200,320 hidden',
       '400,320 400,360 hidden',

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import type { View } from '../../src/drawing/strokes.js';
+import type { SquareView as View } from '../../src/drawing/strokes.js';
 import { allParts, drawView } from '../../src/drawing/view.js';
 import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { setInCells } from '../../src/ui/canvas.js';

@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { DimensionLine, Drawing, Stroke, View, Weight } from '../../src/drawing/strokes.js';
+import { cornersOf } from '../../src/drawing/sight.js';
+import {
+  BLANK,
+  type DimensionLine,
+  type Drawing,
+  type Patch,
+  type Stroke,
+  type SquareView as View,
+} from '../../src/drawing/strokes.js';
 import { allParts, drawView } from '../../src/drawing/view.js';
 import { MILLIMETERS } from '../../src/measure/displays.js';
 import { type CellPicture, setInCells } from '../../src/ui/canvas.js';
@@ -11,8 +19,16 @@ const ASCII = { ascii: true };
 
 type Ends = readonly [number, number, number, number];
 
-function strokesOf(ends: readonly Ends[], weight: Weight = 'plain'): Stroke[] {
-  return ends.map(([u, v, toU, toV]) => ({ from: { u, v }, to: { u: toU, v: toV }, weight }));
+function strokesOf(
+  ends: readonly Ends[],
+  weight: 'plain' | 'bright' | 'hidden' = 'plain',
+): Stroke[] {
+  return ends.map(([u, v, toU, toV]) => ({
+    from: { u, v },
+    to: { u: toU, v: toV },
+    kind: weight === 'hidden' ? 'hidden' : 'visible',
+    bright: weight !== 'plain',
+  }));
 }
 
 function frame(width: number, height: number): Ends[] {
@@ -30,6 +46,7 @@ function drawingOf(
 ): Drawing {
   const points = strokes.flatMap(stroke => [stroke.from, stroke.to]);
   return {
+    ...BLANK,
     title: 'Front view',
     width: Math.max(0, ...points.map(point => point.u)),
     height: Math.max(0, ...points.map(point => point.v)),
@@ -47,6 +64,16 @@ function dimension(
 ): DimensionLine {
   const side = along === 'u' ? 'below' : 'left';
   return { along, from, to, side, row: 0, text: `${to - from} mm`, bright: false, ...rest };
+}
+
+/** A face being added, from here to there along u and along v. */
+function addedPatch(
+  part: string,
+  [fromU, toU]: readonly [number, number],
+  [fromV, toV]: readonly [number, number],
+): Patch {
+  const corners = cornersOf({ u: { from: fromU, to: toU }, v: { from: fromV, to: toV } });
+  return { part, corners, look: 'added', lean: 'right' };
 }
 
 function textOf(picture: CellPicture): string[] {
@@ -161,7 +188,7 @@ describe('lines in cells', () => {
 
 describe('what is being added', () => {
   const bright = strokesOf(frame(20, 10), 'bright');
-  const patches = [{ part: 'rail', u: 0, v: 0, width: 20, height: 10, weight: 'bright' as const }];
+  const patches = [addedPatch('rail', [0, 20], [0, 10])];
 
   test('is filled, and emphasized from its first cell to its last', () => {
     const picture = setInCells(drawingOf(bright, { patches }), { columns: 21, rows: 4 }, UNICODE);
@@ -185,7 +212,7 @@ describe('what is being added', () => {
   });
 
   test('gets an inside to be filled even where it is thin', () => {
-    const thin = [{ part: 'slat', u: 600, v: 0, width: 4, height: 300, weight: 'bright' as const }];
+    const thin = [addedPatch('slat', [600, 604], [0, 300])];
     const strokes = [
       ...strokesOf(frame(1200, 300)),
       ...strokesOf(

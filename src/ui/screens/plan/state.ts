@@ -1,4 +1,4 @@
-import type { View } from '../../../drawing/strokes.js';
+import type { SquareView as View } from '../../../drawing/strokes.js';
 import { turned } from '../../pictures.js';
 import type { Ask, Build, Context, Key, Outcome } from '../../screen.js';
 import { limitTop, type ScrollRoom, scrollTo } from '../../widgets/scroll.js';

@@ -1,5 +1,5 @@
 import { Box } from 'ink';
-import type { View } from '../../../drawing/strokes.js';
+import type { SquareView as View } from '../../../drawing/strokes.js';
 import { cut } from '../../../text/wrap.js';
 import { pictureOf } from '../../pictures.js';
 import { plainer } from '../../widgets/facts.js';

@@ -1,4 +1,4 @@
-import type { View } from '../../../drawing/strokes.js';
+import type { SquareView as View } from '../../../drawing/strokes.js';
 import type { Step, StepTimer } from '../../../plan/plan.js';
 import type { Event } from '../../../workbook/events.js';
 import { canBeTakenBack } from '../../../workbook/taken-back.js';

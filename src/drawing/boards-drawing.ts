@@ -1,0 +1,110 @@
+import { formatBoardLength, formatLength } from '../measure/format-length.js';
+import type { Display, Mm } from '../measure/quantities.js';
+import { groupAlike, isCutAlike, leftWords } from '../plan/board-bars.js';
+import type { BoughtBoard, Purchase } from '../plan/plan.js';
+import { cornersOf, type PaperBox } from './sight.js';
+import { BLANK, type Drawing, type Label, type Mark, type Patch, type Stroke } from './strokes.js';
+
+/** A board as it is drawn: where its lower edge lies, and how it is to be sawn. */
+type Bar = {
+  readonly board: BoughtBoard;
+  readonly numbers: string;
+  readonly times: number;
+  readonly low: Mm;
+  readonly high: Mm;
+};
+
+/** Between two boards, in widths of one: room for a line of words over each. */
+const AIR = 1;
+
+/**
+ * Every board of a section as a bar to scale, boards that are cut alike once: the squaring cut at the left,
+ * then the pieces in the order of the cuts with the blade between them, then what is left. What the
+ * blade takes and what is too short to use is waste; an arrow shows how far the first cut may move in.
+ */
+export function drawBoards(purchase: Purchase, display: Display): Drawing {
+  const height = purchase.width.value;
+  const groups = groupAlike(purchase.boards, isCutAlike);
+  const bars = groups.map(([board, ...others], at): Bar => {
+    const low = (groups.length - 1 - at) * height * (1 + AIR);
+    const last = others.at(-1);
+    const numbers = last === undefined ? `${board.number}` : `${board.number}-${last.number}`;
+    return { board, numbers, times: others.length + 1, low, high: low + height };
+  });
+  const saw = { kerf: purchase.kerf, trim: purchase.trim };
+  const parts = bars.map(bar => drawBar(bar, saw, display));
+  const strip = purchase.ripped === undefined ? '' : ', ripped strips';
+  const title = `${purchase.section}${strip}, the cuts in order from the left`;
+  return {
+    ...BLANK,
+    title,
+    width: Math.max(0, ...bars.map(({ board }) => board.length)),
+    height: Math.max(0, ...bars.map(({ high }) => high)) + height * AIR,
+    strokes: parts.flatMap(it => it.strokes),
+    patches: parts.flatMap(it => it.patches),
+    marks: parts.flatMap(it => it.marks),
+    labels: parts.flatMap(it => it.labels),
+    notes: [`Dark lines are what the blade takes, ${formatLength(purchase.kerf, display)} each.`],
+    inWords: `${title}. ${parts.map(({ words }) => words).join(' ')}`,
+  };
+}
+
+type Saw = { readonly kerf: Mm; readonly trim: Mm };
+
+function drawBar(bar: Bar, { kerf, trim }: Saw, display: Display) {
+  const { board, numbers, times, low, high } = bar;
+  const box = (from: Mm, to: Mm): PaperBox => ({ u: { from, to }, v: { from: low, to: high } });
+  const pieces = piecesOf(board, trim + kerf, kerf);
+  const blades = [trim, ...pieces.map(({ to }) => to)]
+    .filter(from => from < board.length)
+    .map(from => box(from, Math.min(board.length, from + kerf)));
+  const waste = (face: PaperBox): Patch => ({
+    part: `board ${numbers}`,
+    corners: cornersOf(face),
+    look: 'waste',
+    lean: 'right',
+  });
+  const piecesText = pieces.map(({ mark, length }) => `${mark} ${formatLength(length, display)}`);
+  const words = `${times > 1 ? `${times} x ` : ''}${formatBoardLength(board.length, display)}${board.onHand ? ' (have)' : ''}`;
+  const left = leftWords(board, display);
+  return {
+    strokes: [...rectangle(box(0, board.length)), ...blades.flatMap(rectangle)],
+    patches: [...(trim > 0 ? [box(0, trim)] : []), ...blades].map(waste),
+    marks: pieces.map(
+      ({ from, to }, at): Mark => ({
+        text: piecesText[at] ?? '',
+        part: `board ${numbers}`,
+        on: { u: (from + to) / 2, v: (low + high) / 2 },
+        room: { width: to - from, height: high - low },
+        bright: false,
+      }),
+    ),
+    labels: [
+      {
+        text: `Board ${numbers}: ${words}; ${left}`,
+        at: { u: board.length / 2, v: high + (high - low) / 2 },
+        bright: false,
+      } satisfies Label,
+    ],
+    words: `Board ${numbers}, ${words}: ${piecesText.join(', ')}; ${left}.`,
+  };
+}
+
+function piecesOf({ cuts }: BoughtBoard, start: Mm, kerf: Mm) {
+  let at = start;
+  return cuts.map(({ mark, length }) => {
+    const from = at;
+    at += length + kerf;
+    return { mark, length, from, to: from + length };
+  });
+}
+
+function rectangle(box: PaperBox): readonly Stroke[] {
+  const corners = cornersOf(box);
+  return corners.map((from, at) => ({
+    from,
+    to: corners[(at + 1) % corners.length] ?? from,
+    kind: 'visible',
+    bright: false,
+  }));
+}

@@ -1,0 +1,42 @@
+import type { Display } from '../measure/quantities.js';
+import type { Model } from '../model/part.js';
+import { CORNER_SIGHTS } from './corner/corner-sight.js';
+import { drawCorner } from './corner/corner-view.js';
+import type { CornerView, Drawing, SquareView, View } from './strokes.js';
+import { drawView } from './view.js';
+
+/** All views, the square ones first; the corner views in the order of quarter turns. */
+export const SQUARE_VIEWS: readonly SquareView[] = ['front', 'end', 'above'];
+export const CORNER_VIEWS: readonly CornerView[] = [
+  'corner-right',
+  'corner-back-right',
+  'corner-back-left',
+  'corner-left',
+];
+export const VIEWS: readonly View[] = [...SQUARE_VIEWS, ...CORNER_VIEWS];
+
+export function isCorner(view: View): view is CornerView {
+  return view in CORNER_SIGHTS;
+}
+
+export type DrawInput = {
+  readonly model: Model;
+  readonly display: Display;
+  /** Ids of the parts that are being added. */
+  readonly bright: ReadonlySet<string>;
+  /** Ids of the parts that stand there already; parts in neither set are not drawn. */
+  readonly standing: ReadonlySet<string>;
+};
+
+/** Some boards from any side or corner, with the figures that belong there. */
+export function draw(input: DrawInput, view: View): Drawing {
+  const { model, display, bright, standing } = input;
+  if (!isCorner(view)) {
+    const dimensions = bright.size > 0 ? 'added' : 'overall';
+    return drawView({ ...input, view, dimensions });
+  }
+  const placed = model.parts
+    .filter(({ id }) => bright.has(id) || standing.has(id))
+    .map(part => ({ part, bright: bright.has(part.id) }));
+  return drawCorner({ view, placed, display });
+}

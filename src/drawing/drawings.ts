@@ -1,0 +1,72 @@
+import type { Plan, Step } from '../plan/plan.js';
+import { drawBoards } from './boards-drawing.js';
+import { draw, VIEWS } from './draw.js';
+import { stepSubject } from './step-subject.js';
+import type { Drawing, View } from './strokes.js';
+import { allParts } from './view.js';
+
+/** What a drawing is for. */
+export type DrawingGroup =
+  | 'views'
+  | 'assemblies'
+  | 'sections'
+  | 'steps'
+  | 'joints'
+  | 'templates'
+  | 'boards';
+
+/** A drawing that there is; it is drawn when somebody asks for it. */
+export type NamedDrawing = {
+  /** Unlike every other of the plan, fit for a file: `front`, `step-12`, `boards-2x4`. */
+  readonly name: string;
+  readonly group: DrawingGroup;
+  readonly title: string;
+  readonly draw: () => Drawing;
+};
+
+/** Every drawing of a plan, in the order in which somebody builds. */
+export function drawings(plan: Plan): readonly NamedDrawing[] {
+  return [
+    ...VIEWS.map(view => viewDrawing(view, plan)),
+    ...plan.purchases.map(
+      (purchase): NamedDrawing => ({
+        name: fileName(`boards ${purchase.section}`),
+        group: 'boards',
+        title: `Boards of ${purchase.section}`,
+        draw: () => drawBoards(purchase, plan.display),
+      }),
+    ),
+    ...plan.steps.map((step, at) => stepDrawing(step, at + 1, plan)),
+  ];
+}
+
+function viewDrawing(view: View, { model, display, title }: Plan): NamedDrawing {
+  const bright = new Set<string>();
+  return {
+    name: view,
+    group: 'views',
+    title,
+    draw: () => draw({ model, display, bright, standing: allParts(model) }, view),
+  };
+}
+
+function stepDrawing(step: Step, number: number, { model, display }: Plan): NamedDrawing {
+  return {
+    name: `step-${number}`,
+    group: 'steps',
+    title: `Step ${number}: ${step.title}`,
+    draw: () => {
+      const { bright, standing } = stepSubject(step);
+      const stands = standing === undefined ? allParts(model) : new Set(standing);
+      return draw({ model, display, bright: new Set(bright), standing: stands }, 'corner-right');
+    },
+  };
+}
+
+/** Lower case letters, figures and dashes: a name that every file system takes. */
+function fileName(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+}
