@@ -30,7 +30,7 @@ const UNIT_WORD = new RegExp(`^(?:${UNIT})[).,;:!?]*$`);
 const UNIT_AHEAD = /^(?:sq|cu|fl)$/;
 
 /** The words of a line, a number and the unit behind it in one. */
-function boundWords(text: string): string[] {
+export function boundWords(text: string): string[] {
   const bound: string[] = [];
   let before = '';
   for (const word of text.split(/[ \t]+/).filter(found => found !== '')) {

@@ -76,7 +76,8 @@ function sawTable(plan: Plan) {
   };
 }
 
-function notchBlocks(plan: Plan): readonly Block[] {
+/** How deep, how far along, and where each notch is. */
+export function notchBlocks(plan: Plan): readonly Block[] {
   if (plan.notches.length === 0) return [];
   const length = (value: number) => formatLengthExact(value, plan.display);
   return [

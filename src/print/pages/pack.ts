@@ -1,0 +1,32 @@
+import type { Plan } from '../../plan/plan.js';
+import type { Progress } from '../../workbook/workbook.js';
+import type { Frame } from '../sheet/paper.js';
+import type { Measure } from '../sheet/set-words.js';
+
+/** Parts of the printed plan that can be asked for by name, in the order of the paper. */
+export const PAGE_NAMES = [
+  'cover',
+  'shopping',
+  'cut',
+  'boards',
+  'marks',
+  'screws',
+  'steps',
+  'time',
+  'tools',
+  'fit',
+  'care',
+] as const;
+export type PageName = (typeof PAGE_NAMES)[number];
+
+/** A build under way, where one is printed. */
+export type BuildSoFar = { readonly name: string; readonly progress: Progress };
+
+/** What every page is made from. */
+export type Pack = {
+  readonly plan: Plan;
+  readonly build: BuildSoFar | undefined;
+  readonly madeAtMs: number;
+  readonly measure: Measure;
+  readonly frame: Frame;
+};

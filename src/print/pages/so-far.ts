@@ -1,0 +1,27 @@
+import type { Step, StopSetting } from '../../plan/plan.js';
+import { isCheckMade, isDone, tallyOf } from '../../workbook/next-step.js';
+import type { Pack } from './pack.js';
+
+/** Is this step done in the build that is printed? Never where a plan alone is printed. */
+export function stepIsDone(step: Step, { build }: Pack): boolean {
+  return build !== undefined && isDone(step, build.progress);
+}
+
+/** Is this check of a step made? */
+export function checkIsMade(step: Step, number: number, { build }: Pack): boolean {
+  if (build === undefined) return false;
+  return isDone(step, build.progress) || isCheckMade(step, number, build.progress);
+}
+
+/** How many pieces of a setting of the stop are cut. */
+export function piecesCut(setting: StopSetting, { plan, build }: Pack): number {
+  if (build === undefined) return 0;
+  const marks = new Set(setting.marks.map(({ mark }) => mark));
+  const rows = plan.cutList.filter(({ mark }) => marks.has(mark));
+  const pieces = new Set(rows.flatMap(row => row.pieces));
+  const cutting = plan.steps.filter(
+    step =>
+      step.phase === 'cut' && step.tally !== undefined && step.bright.some(id => pieces.has(id)),
+  );
+  return cutting.reduce((sum, step) => sum + (tallyOf(step, build.progress)?.done ?? 0), 0);
+}

@@ -1,0 +1,84 @@
+import type { Mm } from '../../measure/quantities.js';
+
+/** A place on a sheet of paper: x to the right, y down, from its upper left corner. */
+export type Point = { readonly x: Mm; readonly y: Mm };
+
+/** From 0, black, to 1, white. Everything is told by lines and words too: gray only helps. */
+export type Gray = number;
+
+/** Height of type in points, 72 to the inch. */
+export type Points = number;
+
+export type LineMark = {
+  readonly kind: 'line';
+  readonly from: Point;
+  readonly to: Point;
+  readonly thick: Mm;
+  /** Lengths of strokes and gaps in turn; empty for a full line. */
+  readonly dash: readonly Mm[];
+};
+
+export type AreaMark = {
+  readonly kind: 'area';
+  readonly corners: readonly Point[];
+  readonly fill?: Gray;
+  /** Thickness of its outline; none where it has no outline. */
+  readonly edge?: Mm;
+};
+
+export type WordsMark = {
+  readonly kind: 'words';
+  /** Where the line of writing begins, ends or has its middle. */
+  readonly at: Point;
+  readonly text: string;
+  readonly size: Points;
+  readonly bold: boolean;
+  readonly anchor: 'start' | 'middle' | 'end';
+  /** Written upward, to be read from the right side of the sheet. */
+  readonly upward: boolean;
+};
+
+/** What is put on paper. Layout makes marks; a writer for each form (PDF, SVG) sets them. */
+export type Mark = LineMark | AreaMark | WordsMark;
+
+/** A sheet with what stands on it. */
+export type Sheet = {
+  /** What the sheet is about, for its foot. */
+  readonly title: string;
+  /** Where a reader's list of contents leads here. */
+  readonly bookmark?: string;
+  readonly marks: readonly Mark[];
+};
+
+const FULL: readonly Mm[] = [];
+
+export function line(from: Point, to: Point, thick: Mm, dash: readonly Mm[] = FULL): LineMark {
+  return { kind: 'line', from, to, thick, dash };
+}
+
+/** A rectangle with its upper left corner at `at`. */
+export function box(
+  at: Point,
+  size: { readonly width: Mm; readonly height: Mm },
+  look: { readonly fill?: Gray; readonly edge?: Mm },
+): AreaMark {
+  const [right, below] = [at.x + size.width, at.y + size.height];
+  const corners = [at, { x: right, y: at.y }, { x: right, y: below }, { x: at.x, y: below }];
+  return { kind: 'area', corners, ...look };
+}
+
+type WordsLook = Partial<Pick<WordsMark, 'bold' | 'anchor' | 'upward'>>;
+
+export function words(at: Point, text: string, size: Points, look: WordsLook = {}): WordsMark {
+  return { kind: 'words', at, text, size, bold: false, anchor: 'start', upward: false, ...look };
+}
+
+/** The same marks further right and down. */
+export function moved(marks: readonly Mark[], by: Point): readonly Mark[] {
+  const shift = ({ x, y }: Point): Point => ({ x: x + by.x, y: y + by.y });
+  return marks.map((mark): Mark => {
+    if (mark.kind === 'line') return { ...mark, from: shift(mark.from), to: shift(mark.to) };
+    if (mark.kind === 'area') return { ...mark, corners: mark.corners.map(shift) };
+    return { ...mark, at: shift(mark.at) };
+  });
+}
