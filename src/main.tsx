@@ -87,9 +87,15 @@ async function printed(given: Arguments): Promise<Outcome> {
 }
 
 async function run(given: Arguments): Promise<Outcome> {
+  const { folder } = dataPlace(given.data, thisMachine());
   if (given.command === 'hand-over') {
     const { handOverCommand } = await import('./commands/hand-over.js');
-    return handOverCommand(given, dataPlace(given.data, thisMachine()).folder);
+    return handOverCommand(given, folder);
+  }
+  if (given.command === 'print') {
+    const { printCommand } = await import('./commands/print.js');
+    const { printMeans } = await import('./commands/print-means.js');
+    return printCommand(given, printMeans(folder, library(), import.meta.url));
   }
   return (await import('./commands/run-command.js')).runCommand(given, library());
 }

@@ -98,6 +98,7 @@ describe('folders import only what stands above them', () => {
     const homes: Readonly<Record<string, RegExp>> = {
       yaml: /^src\/recipe\//,
       conf: /^src\/files\//,
+      pdfkit: /^src\/print\/pdf\//,
       ink: /^src\/(ui\/|main)/,
       react: /^src\/(ui\/|main)/,
       'ink-select-input': /^src\/ui\//,

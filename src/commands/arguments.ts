@@ -17,6 +17,12 @@ export type Arguments = {
   readonly as: 'text' | 'json' | 'csv' | 'markdown';
   readonly table: 'cut' | 'boards' | 'hardware';
   readonly display: Display;
+  /** Units or grid were asked for: they then win over those of a build. */
+  readonly displayGiven: boolean;
+  /** The folder that `print` writes into, the paper it is for, the pages it makes. */
+  readonly to: string | undefined;
+  readonly paper: 'letter' | 'a4';
+  readonly pages: string | undefined;
   readonly width: number;
   readonly data: string | undefined;
   readonly ascii: boolean;
@@ -31,6 +37,7 @@ export const COMMANDS = [
   'show',
   'hand-over',
   'sources',
+  'print',
   'help',
   'version',
 ] as const;
@@ -46,6 +53,9 @@ const OPTIONS = {
   table: { type: 'string' },
   units: { type: 'string' },
   grid: { type: 'string' },
+  to: { type: 'string' },
+  paper: { type: 'string' },
+  pages: { type: 'string' },
   width: { type: 'string' },
   data: { type: 'string' },
   ascii: { type: 'boolean' },
@@ -93,6 +103,10 @@ export function readArguments(words: readonly string[]): ReadArguments {
     as: pick('as', values.as, ['text', 'json', 'csv', 'markdown']),
     table: pick('table', values.table, ['cut', 'boards', 'hardware']),
     display: displayOf(values, pick('units', values.units, ['inch', 'metric']), problems),
+    displayGiven: values.units !== undefined || values.grid !== undefined,
+    to: values.to,
+    paper: pick('paper', values.paper, ['letter', 'a4']),
+    pages: values.pages,
     width: widthOf(values.width, problems),
     data: values.data,
     ascii: values.ascii ?? false,

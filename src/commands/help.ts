@@ -4,6 +4,9 @@ export const HELP = `notchbook: a guided workbook for building small outdoor pie
   notchbook                      open the workbook (on a pipe: print the example plan)
   notchbook recipes              list the pieces there are recipes for
   notchbook plan RECIPE          work the whole job out and print it
+  notchbook print RECIPE --to FOLDER
+                                 the plan on paper (PDF) and as CSV, Markdown and JSON;
+                                 a build by its name shows what is done
   notchbook check FILE           check a recipe file; every problem with file:line:column
   notchbook show STAGE RECIPE    the data after a stage: recipe, answers, sizes, model,
                                  cut-list, steps, plan
@@ -23,6 +26,10 @@ Options
   --table NAME       cut, boards or hardware: which table csv holds (plan; usual: cut)
   --units SYSTEM     inch or metric; how lengths are read and shown (usual: inch)
   --grid LENGTH      finest mark on the tape: 1/16in, 1/32in, 1/64in, 1mm or 0.5mm
+  --to FOLDER        where print puts its files; made where it is missing
+  --paper SIZE       letter or a4 (print; usual: letter)
+  --pages NAMES      print only these: cover,shopping,cut,boards,marks,screws,steps,time,
+                     tools,fit,care
   --width COLUMNS    width of printed text (usual: 80)
   --data FOLDER      where builds are kept (else NOTCHBOOK_HOME, else your data folder)
   --ascii            plain characters instead of line drawing

@@ -3,6 +3,7 @@ import type { Plan } from '../plan/plan.js';
 import { planCsv } from '../print/plan-csv.js';
 import { planJson } from '../print/plan-json.js';
 import { planMarkdown, planText } from '../print/plan-text.js';
+import type { Problem } from '../recipe/problem.js';
 import { problemWords } from '../recipe/problem-words.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Arguments } from './arguments.js';
@@ -35,15 +36,15 @@ export function workOut(given: Arguments, library: Library, rest: readonly strin
   const set = setAnswers(recipe, given.sets, given.display);
   if (!set.ok) return { ok: false, outcome: failed(set.problems, EXIT.usage) };
   const made = makePlan(recipe, set.answers, given.display);
-  if (!made.ok) {
-    const lines = made.problems.map(problem => {
-      const { problem: wrong, hint } = problemWords(problem);
-      return `${wrong} ${hint}`.trim();
-    });
-    return {
-      ok: false,
-      outcome: failed(['With these answers the piece cannot be set out:', ...lines], EXIT.usage),
-    };
-  }
+  if (!made.ok) return { ok: false, outcome: cannotStand(made.problems) };
   return { ok: true, plan: made.plan, recipe };
+}
+
+/** What to tell about a piece that can't be set out. */
+export function cannotStand(problems: readonly Problem[]): Outcome {
+  const lines = problems.map(problem => {
+    const { problem: wrong, hint } = problemWords(problem);
+    return `${wrong} ${hint}`.trim();
+  });
+  return failed(['With these answers the piece cannot be set out:', ...lines], EXIT.usage);
 }

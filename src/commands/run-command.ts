@@ -24,6 +24,7 @@ export function runCommand(given: Arguments, library: Library): Outcome {
       // On a pipe there is no screen to open: the example plan is printed instead.
       return planCommand({ ...given, rest: ['planter-bench'] }, library);
     case 'hand-over':
+    case 'print':
     case 'help':
     case 'version':
       throw new Error(`${given.command} is answered before anything of this is loaded`);
