@@ -9,8 +9,10 @@ import type { HoldRow } from './hold-row.js';
 import type { PlanterRow } from './planter.js';
 import type { Purchase } from './purchase.js';
 import type { SquareRow } from './squares.js';
+import type { TimePlan } from './time.js';
 
 export type { BoughtBoard, BuyLine, Purchase } from './purchase.js';
+export type { Session, TimePlan, Turn } from './time.js';
 
 /**
  * The worked-out job: everything that follows from the boards in space. Types only. Lengths a person
@@ -269,19 +271,4 @@ export type StepTimer = {
   readonly minutes: number;
   readonly because: string;
   readonly then: string;
-};
-
-export type TimePlan = {
-  readonly hands: Figure;
-  readonly waits: readonly { readonly name: string; readonly minutes: number }[];
-  readonly sessions: readonly Session[];
-  readonly people: number;
-};
-
-export type Session = {
-  readonly number: number;
-  readonly steps: readonly string[];
-  readonly minutes: number;
-  /** What must stand untouched until the next session. */
-  readonly endsWith: string;
 };

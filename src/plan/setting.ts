@@ -2,9 +2,10 @@ import { type Dryness, drynessNamed } from '../materials/dryness.js';
 import { type Saw, sawNamed } from '../materials/saws.js';
 import { climateNamed, inTheOpen, type Swing, swingOf } from '../materials/seasons.js';
 import { type Species, speciesNamed } from '../materials/species.js';
+import { type CalendarDay, WEEKDAYS } from '../measure/calendar.js';
 import { inches } from '../measure/inch.js';
 import type { Display, Minutes, Mm } from '../measure/quantities.js';
-import type { Answers, Offer, OnHand } from '../recipe/values.js';
+import type { Answers, Offer, OnHand, WorkDay } from '../recipe/values.js';
 
 /** What the standard questions settle for the whole plan; each falls back to what is usual. */
 export type Setting = {
@@ -21,6 +22,16 @@ export type Setting = {
   readonly onHand: readonly OnHand[];
   readonly people: 1 | 2;
   readonly sessionMinutes: Minutes;
+  readonly sessions: SessionHabit;
+};
+
+/** When somebody works, as it was answered. */
+export type SessionHabit = {
+  /** Where none is given, sessions are numbered and have no date. */
+  readonly firstDay?: CalendarDay;
+  readonly days: readonly Required<WorkDay>[];
+  /** Saws and other loud tools rest from then on. */
+  readonly noiseUntil: Minutes;
 };
 
 /** Common practice: 1/4 to 1/2 in comes off a factory end so that it is square. */
@@ -49,6 +60,7 @@ export function settingOf(answers: Answers, display: Display): Setting {
     onHand: listOf(answers, 'on_hand', 'boards'),
     people: textOf(answers, 'people', 'helper') === 'alone' ? 1 : 2,
     sessionMinutes: hoursOf(answers) * 60,
+    sessions: habitOf(answers, hoursOf(answers) * 60),
   };
 }
 
@@ -67,6 +79,32 @@ function textOf(answers: Answers, id: string, otherwise: string): string {
 function hoursOf(answers: Answers): number {
   const answer = answers.session_hours;
   return answer?.kind === 'hours' ? answer.value : USUAL_SESSION_HOURS;
+}
+
+const USUAL_FROM: Minutes = 18 * 60;
+const MIDNIGHT: Minutes = 24 * 60;
+const USUAL_NOISE_UNTIL: Minutes = 22 * 60;
+
+function habitOf(answers: Answers, length: Minutes): SessionHabit {
+  const from = clockOf(answers, 'session_from', USUAL_FROM);
+  const first = answers.first_day;
+  const given = answers.session_days;
+  const days: readonly WorkDay[] =
+    given?.kind === 'days' && given.value.length > 0 ? given.value : WEEKDAYS.map(on => ({ on }));
+  return {
+    ...(first?.kind === 'date' && first.value !== '' ? { firstDay: first.value } : {}),
+    days: days.map(day => ({
+      on: day.on,
+      from: day.from ?? from,
+      to: day.to ?? Math.min(from + length, MIDNIGHT),
+    })),
+    noiseUntil: clockOf(answers, 'noise_until', USUAL_NOISE_UNTIL),
+  };
+}
+
+function clockOf(answers: Answers, id: string, otherwise: Minutes): Minutes {
+  const answer = answers[id];
+  return answer?.kind === 'clock' ? answer.value : otherwise;
 }
 
 type Lists = { readonly offers: readonly Offer[]; readonly boards: readonly OnHand[] };

@@ -3,6 +3,7 @@ import { COMMON_PRACTICE } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
 import type { Session, Step, TimePlan } from './plan.js';
+import { sessionDays } from './session-days.js';
 import type { Setting } from './setting.js';
 
 /** Waits longer than this are left to fall between two sessions. */
@@ -25,8 +26,9 @@ export function timePlan(steps: readonly Step[], setting: Setting): TimePlan {
   return {
     hands: figure(Math.round(hands), 'min', because, COMMON_PRACTICE),
     waits: steps.flatMap(step => step.timers.map(({ name, minutes }) => ({ name, minutes }))),
-    sessions: sessionsOf(shares, setting.sessionMinutes),
+    sessions: dated(sessionsOf(shares, setting.sessionMinutes), setting),
     people: setting.people,
+    noiseUntil: setting.sessions.noiseUntil,
   };
 }
 
@@ -58,7 +60,7 @@ function inGarage({ step }: Share): boolean {
 /** A step that is counted piece by piece can be left in the middle, if there is time to get going. */
 const WORTH_BEGINNING: Minutes = 25;
 
-function sessionsOf(shares: readonly Share[], room: Minutes): readonly Session[] {
+function sessionsOf(shares: readonly Share[], room: Minutes): readonly Bare[] {
   const sessions: Open[] = [];
   for (const { step, minutes } of shares.filter(inGarage)) {
     let left = minutes;
@@ -100,4 +102,16 @@ function longWait(step: Step, least: Minutes, most = Number.POSITIVE_INFINITY): 
   const fitting = step.timers.filter(({ minutes }) => minutes >= least && minutes < most);
   const [longest] = fitting.sort((a, b) => b.minutes - a.minutes);
   return longest ? `${longest.name.toLowerCase()}, ${formatMinutes(longest.minutes)}` : '';
+}
+
+type Bare = Pick<Session, 'number' | 'steps' | 'minutes' | 'endsWith'>;
+
+function dated(sessions: readonly Bare[], { sessions: habit }: Setting): readonly Session[] {
+  const days = sessionDays(habit, sessions.length);
+  return sessions.flatMap((session, at) => {
+    const day = days[at];
+    if (day === undefined) return [];
+    const { daysOn: _, ...when } = day;
+    return [{ ...session, ...when, turns: [], stands: [] }];
+  });
 }

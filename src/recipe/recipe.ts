@@ -39,6 +39,12 @@ export type QuestionKind =
   | 'yes'
   | 'text'
   | 'hours'
+  /** A time of day: `18:00`. */
+  | 'clock'
+  /** A day of the calendar, or none yet. */
+  | 'date'
+  /** Days on which somebody works: `Tue Thu, Sat 9:00-16:00`. */
+  | 'days'
   /** A list of things with named lengths, such as pots with height and diameter. */
   | 'items'
   /** Store lengths with prices: `2x4 8ft @ 7.48`. */

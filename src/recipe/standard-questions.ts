@@ -135,6 +135,26 @@ const STANDARD: Readonly<Record<string, Standard>> = {
     ],
     fields: [],
   },
+  first_day: {
+    kind: 'date',
+    say: 'On which day do you begin?',
+    why: 'With a date every session gets its day, and waits of a night or a week are counted as they fall. None: sessions are only numbered.',
+    ...NOTHING_ELSE,
+  },
+  session_days: {
+    kind: 'days',
+    say: 'On which days can you work?',
+    why: 'Glue and sealer stand overnight, or for the days between two sessions.',
+    usual: word('every day'),
+    ...NOTHING_ELSE,
+  },
+  session_from: {
+    kind: 'clock',
+    say: 'At what time does a session begin?',
+    why: 'Saws have to be done before the last hour of noise.',
+    usual: word('18:00'),
+    ...NOTHING_ELSE,
+  },
   session_hours: {
     kind: 'hours',
     say: 'How many hours is one session?',
@@ -142,6 +162,13 @@ const STANDARD: Readonly<Record<string, Standard>> = {
     usual: { kind: 'number', value: 3 },
     from: 1,
     to: 10,
+    ...NOTHING_ELSE,
+  },
+  noise_until: {
+    kind: 'clock',
+    say: 'Until what time may it be loud?',
+    why: 'Saws, nailer and sander stay off after it; quiet work goes on. Your house or town may have a rule.',
+    usual: word('22:00'),
     ...NOTHING_ELSE,
   },
 };

@@ -65,6 +65,20 @@ const answer = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('length'), value: length }),
   z.strictObject({ kind: z.literal('count'), value: z.number() }),
   z.strictObject({ kind: z.literal('hours'), value: z.number() }),
+  z.strictObject({ kind: z.literal('clock'), value: z.number() }),
+  z.strictObject({ kind: z.literal('date'), value: z.string() }),
+  z.strictObject({
+    kind: z.literal('days'),
+    value: z.readonly(
+      z.array(
+        z.strictObject({
+          on: z.string(),
+          from: z.exactOptional(z.number()),
+          to: z.exactOptional(z.number()),
+        }),
+      ),
+    ),
+  }),
   z.strictObject({ kind: z.literal('choice'), value: z.string() }),
   z.strictObject({ kind: z.literal('text'), value: z.string() }),
   z.strictObject({ kind: z.literal('yes'), value: z.boolean() }),

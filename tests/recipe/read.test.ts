@@ -158,7 +158,7 @@ describe('every mistake is told at once, each at its mark', () => {
       'a question of no known kind',
       [['kind: length', 'kind: ‸lenght']],
       [
-        '"lenght" cannot stand here. Did you mean length? It can be length, count, hours, choice, yes, text, items, offers or boards.',
+        '"lenght" cannot stand here. Did you mean length? It can be length, count, hours, clock, date, days, choice, yes, text, items, offers or boards.',
       ],
     ],
     [
@@ -172,7 +172,7 @@ describe('every mistake is told at once, each at its mark', () => {
       'a standard question that there is not',
       [['look:\n      kind', 'specis: ‸standard\n    look:\n      kind']],
       [
-        '"specis" cannot stand here. Did you mean species? It can be species, dryness, climate, exposure, metal, saw, offers, on_hand, people or session_hours.',
+        '"specis" cannot stand here. Did you mean species? It can be species, dryness, climate, exposure, metal, saw, offers, on_hand, people, first_day, session_days, session_from, session_hours or noise_until.',
       ],
     ],
     [

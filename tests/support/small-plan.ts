@@ -316,8 +316,20 @@ export function smallPlan(): Plan {
     time: {
       hands: told(142, 'min', 'the minutes of all steps'),
       waits: [{ name: 'Sealer drying', minutes: 1440 }],
-      sessions: [{ number: 1, steps: STEPS.map(({ id }) => id), minutes: 142, endsWith: '' }],
+      sessions: [
+        {
+          number: 1,
+          from: 1080,
+          to: 1260,
+          steps: STEPS.map(({ id }) => id),
+          minutes: 142,
+          turns: [],
+          endsWith: '',
+          stands: [],
+        },
+      ],
       people: 2,
+      noiseUntil: 1320,
     },
     model: MODEL,
   };

@@ -17,6 +17,9 @@ export function answerValue(
     case 'count':
     case 'hours':
       return name === id ? plain(answer.value) : undefined;
+    case 'clock':
+    case 'date':
+      return undefined;
     case 'choice':
     case 'text':
       return name === id ? text(answer.value) : undefined;
@@ -26,6 +29,7 @@ export function answerValue(
       return name === `${id}.count` ? plain(answer.value.length) : total(id, fields, answer, name);
     case 'offers':
     case 'boards':
+    case 'days':
       return name === `${id}.count` ? plain(answer.value.length) : undefined;
   }
 }

@@ -1,3 +1,4 @@
+import { parseClock } from '../../measure/clock.js';
 import { parseDuration } from '../../measure/duration.js';
 import { parseLength } from '../../measure/length.js';
 import { type Parsed, parsed, quoted, unreadable } from '../../measure/parsed.js';
@@ -8,6 +9,7 @@ import type { Question } from '../recipe.js';
 import type { Answer } from '../values.js';
 import { parseOffers, parseOnHand } from './boards-answer.js';
 import { parseChoice } from './choice-answer.js';
+import { parseDate, parseDays } from './days-answer.js';
 import { parseItems } from './items-answer.js';
 import { inRange, lengthsSaid, numbersSaid, rangeOf } from './range.js';
 
@@ -52,6 +54,9 @@ const READERS: Readonly<Record<Question['kind'], AnswerReader>> = {
     const value = read.ok ? inRange(read.value, rangeOf(question, scope), numbersSaid(' h')) : read;
     return answered(value, count => ({ kind: 'hours', value: count }));
   },
+  clock: text => answered(parseClock(text), value => ({ kind: 'clock', value })),
+  date: text => answered(parseDate(text), value => ({ kind: 'date', value })),
+  days: text => answered(parseDays(text), value => ({ kind: 'days', value })),
   choice: (text, { options }) =>
     answered(parseChoice(text, options), value => ({ kind: 'choice', value })),
   yes: text => answered(yesOrNo(text), value => ({ kind: 'yes', value })),

@@ -7,7 +7,8 @@ export function splitList(text: string): readonly string[] {
   return isNone(text) ? [] : pieces.filter(piece => piece !== '');
 }
 
-function isNone(text: string): boolean {
+/** Is an empty list, or nothing, what was typed? */
+export function isNone(text: string): boolean {
   return /^\s*(?:none|nothing|-)?\s*$/i.test(text);
 }
 

@@ -1,9 +1,12 @@
+import { parseDay } from '../../measure/calendar.js';
+import { parseClock } from '../../measure/clock.js';
 import { flagOf, lengthOf, numberOf, type Scope, textOf } from '../evaluate.js';
 import type { Formula } from '../formula.js';
 import type { Problem } from '../problem.js';
 import type { Question } from '../recipe.js';
 import type { Answer } from '../values.js';
 import { parseOffers, parseOnHand } from './boards-answer.js';
+import { parseDays } from './days-answer.js';
 import { parseItems } from './items-answer.js';
 
 /**
@@ -18,6 +21,18 @@ export function usualAnswer(question: Question, scope: Scope): Answer {
     case 'count':
     case 'hours':
       return { kind, value: worked(usual, scope, numberOf) ?? 0 };
+    case 'clock': {
+      const read = parseClock(worked(usual, scope, textOf) ?? '');
+      return { kind, value: read.ok ? read.value : 0 };
+    }
+    case 'date': {
+      const read = parseDay(worked(usual, scope, textOf) ?? '');
+      return { kind, value: read.ok ? read.value : '' };
+    }
+    case 'days': {
+      const read = parseDays(worked(usual, scope, textOf) ?? '');
+      return { kind, value: read.ok ? read.value : [] };
+    }
     case 'choice':
       return { kind, value: worked(usual, scope, textOf) ?? options[0]?.id ?? '' };
     case 'text':

@@ -36,8 +36,12 @@ function namesOfAnswer({ id, kind, options, fields }: Question): readonly Entry[
           TOTAL_NAMES.map((how): Entry => [`${id}.${field}.${how}`, LENGTH]),
         ),
       ];
+    case 'clock':
+    case 'date':
+      return [];
     case 'offers':
     case 'boards':
+    case 'days':
       return [[`${id}.count`, PLAIN]];
   }
 }

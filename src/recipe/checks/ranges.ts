@@ -1,9 +1,7 @@
 import { SIXTEENTHS } from '../../measure/displays.js';
 import { lessThan } from '../../measure/tolerance.js';
-import { parseOffers, parseOnHand } from '../answers/boards-answer.js';
-import { parseChoice } from '../answers/choice-answer.js';
-import { parseItems } from '../answers/items-answer.js';
 import { lengthsSaid, numbersSaid, rangeOf } from '../answers/range.js';
+import { readUsual } from '../answers/read-usual.js';
 import { lengthOf, numberOf, type Scope, textOf } from '../evaluate.js';
 import type { Problem } from '../problem.js';
 import { answerScope, questionsOf } from '../questions.js';
@@ -39,19 +37,13 @@ function checkRange(question: Question, scope: Scope): readonly Problem[] {
   return [{ kind: { is: 'usual-outside', ...facts }, at: usual.at }];
 }
 
-function checkUsual({ kind, usual, options, fields }: Question, scope: Scope): readonly Problem[] {
-  if (usual === undefined || kind === 'yes' || kind === 'text') return [];
+function checkUsual(question: Question, scope: Scope): readonly Problem[] {
+  const { usual } = question;
+  if (usual === undefined) return [];
   const text = textOf(usual, scope);
   if (typeof text === 'object') return [];
-  const read =
-    kind === 'choice'
-      ? parseChoice(text, options)
-      : kind === 'items'
-        ? parseItems(text, fields, 'inch')
-        : kind === 'offers'
-          ? parseOffers(text)
-          : parseOnHand(text);
-  if (read.ok) return [];
+  const read = readUsual(question, text);
+  if (read === undefined || read.ok) return [];
   const { problem, hint } = read;
   return [{ kind: { is: 'usual-unreadable', problem, hint }, at: usual.at }];
 }

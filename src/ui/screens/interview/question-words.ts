@@ -29,6 +29,12 @@ export function formWords({ kind, fields }: Question): string {
       return 'Write section, length @ price, commas between: 2x4 8 ft @ 7.48, 1x3 8 ft @ 3.98. The price may be left out. None: all usual store lengths count.';
     case 'boards':
       return 'Write section, length *how many, commas between: 2x4 52 in *2, 1x3 6 ft. Or: none.';
+    case 'clock':
+      return 'Write it such as 18:00 or 6 pm.';
+    case 'date':
+      return 'Write it such as 2026-12-04 or Dec 4 2026. Or: none.';
+    case 'days':
+      return 'Write such as every day, weekdays, Tue Thu, or with hours of their own: Tue Thu, Sat 9:00-16:00. Single days too: 2026-12-04.';
     default:
       return '';
   }
