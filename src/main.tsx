@@ -47,7 +47,13 @@ async function open(
       list: () => buildsIn(folder),
       prepareDesk: async () => {
         const { prepareDesk } = await import('./commands/prepare-desk.js');
-        return prepareDesk({ folder, library: library(), display, now: Date.now });
+        return prepareDesk({
+          folder,
+          library: library(),
+          display,
+          now: Date.now,
+          workingFolder: process.cwd(),
+        });
       },
       asks: [],
       notice: warning,
@@ -97,7 +103,10 @@ async function run(given: Arguments): Promise<Outcome> {
     const { printMeans } = await import('./commands/print-means.js');
     return printCommand(given, printMeans(folder, library(), import.meta.url));
   }
-  return (await import('./commands/run-command.js')).runCommand(given, library());
+  const { runCommand } = await import('./commands/run-command.js');
+  const { openShelf } = await import('./files/open-shelf.js');
+  const shelf = () => openShelf(folder, Date.now);
+  return runCommand(given, { library: library(), shelf, now: Date.now });
 }
 
 /** What other programs read stays as it is, whatever the terminal can show. */

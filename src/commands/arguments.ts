@@ -19,7 +19,7 @@ export type Arguments = {
   readonly display: Display;
   /** Units or grid were asked for: they then win over those of a build. */
   readonly displayGiven: boolean;
-  /** The folder that `print` writes into, the paper it is for, the pages it makes. */
+  /** Where `print` and `export` write; the paper that is printed for, the pages that are. */
   readonly to: string | undefined;
   readonly paper: 'letter' | 'a4';
   readonly pages: string | undefined;
@@ -38,6 +38,9 @@ export const COMMANDS = [
   'hand-over',
   'sources',
   'print',
+  'builds',
+  'export',
+  'import',
   'help',
   'version',
 ] as const;

@@ -14,11 +14,14 @@ export const HELP = `notchbook: a guided workbook for building small outdoor pie
                                  the names, "work NAME --help" tells what it wants
   notchbook work mistake         what to do when something went wrong: "--what screw-snapped"
   notchbook hand-over BUILD      the care sheet for the owner and the record of a build
+  notchbook builds               list what is under way
+  notchbook export BUILD         the whole build as one file, for another machine
+  notchbook import FILE          take such a file in; nothing here is written over
   notchbook sources              every publication that a number is from, and which
                                  numbers nobody has re-checked
 
-RECIPE is a name from "notchbook recipes" or a path to a recipe file; BUILD is the name of
-a build of yours.
+RECIPE is a name from "notchbook recipes" or a path to a recipe file; BUILD is a name from
+"notchbook builds".
 
 Options
   --set NAME=VALUE   answer a question, as often as needed: --set seat_length=6ft
@@ -26,7 +29,8 @@ Options
   --table NAME       cut, boards or hardware: which table csv holds (plan; usual: cut)
   --units SYSTEM     inch or metric; how lengths are read and shown (usual: inch)
   --grid LENGTH      finest mark on the tape: 1/16in, 1/32in, 1/64in, 1mm or 0.5mm
-  --to FOLDER        where print puts its files; made where it is missing
+  --to PLACE         the folder for print, made where it is missing; the file for export
+                     (usual: BUILD.notchbook.json right here)
   --paper SIZE       letter or a4 (print; usual: letter)
   --pages NAMES      print only these: cover,shopping,cut,boards,marks,screws,steps,time,
                      tools,fit,care

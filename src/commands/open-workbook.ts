@@ -67,7 +67,12 @@ function later(services: () => ShelfServices): Omit<ShelfServices, 'list'> {
   return {
     plan: (recipe, answers, display) => services().plan(recipe, answers, display),
     load: id => services().load(id),
+    look: id => services().look(id),
     takeOver: id => services().takeOver(id),
+    close: id => services().close(id),
+    alike: id => services().alike(id),
+    relabel: (id, label) => services().relabel(id, label),
+    carry: id => services().carry(id),
     create: build => services().create(build),
     save: build => services().save(build),
     example: () => services().example(),

@@ -13,14 +13,15 @@ export type DeskPlace = {
   readonly library: Library;
   readonly display: Display;
   readonly now: () => number;
+  readonly workingFolder: string;
 };
 
 /** The builder's shelf with everything that the screens may ask of it. */
-export function prepareDesk({ folder, library, display, now }: DeskPlace): Desk {
+export function prepareDesk({ folder, library, display, now, workingFolder }: DeskPlace): Desk {
   const shelf = openShelf(folder, now);
   const recipes = once(() => keptRecipes(library));
   return {
-    services: shelfServices({ shelf, recipes, display, now }, (kept, nowMs) =>
+    services: shelfServices({ shelf, recipes, display, now, workingFolder }, (kept, nowMs) =>
       makeExample(kept, display, nowMs),
     ),
     screens: SCREENS,

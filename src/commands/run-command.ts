@@ -1,4 +1,6 @@
+import type { Shelf } from '../files/shelf.js';
 import type { Arguments } from './arguments.js';
+import { buildsCommand, exportCommand, importCommand } from './builds.js';
 import { checkCommand } from './check.js';
 import type { Library } from './library.js';
 import type { Outcome } from './outcome.js';
@@ -7,8 +9,16 @@ import { recipesCommand } from './recipes.js';
 import { showCommand } from './show.js';
 import { sourcesCommand } from './sources.js';
 
+/** Where commands find what they work on. */
+export type Store = {
+  readonly library: Library;
+  /** The builder's builds; looked for only by commands that are about one. */
+  readonly shelf: () => Shelf;
+  readonly now: () => number;
+};
+
 /** The commands that print and end. Loaded only when one of them is asked for. */
-export function runCommand(given: Arguments, library: Library): Outcome {
+export function runCommand(given: Arguments, { library, shelf, now }: Store): Outcome {
   switch (given.command) {
     case 'plan':
       return planCommand(given, library);
@@ -18,6 +28,12 @@ export function runCommand(given: Arguments, library: Library): Outcome {
       return checkCommand(given, library);
     case 'show':
       return showCommand(given, library);
+    case 'builds':
+      return buildsCommand(given, shelf());
+    case 'export':
+      return exportCommand(given, shelf(), now());
+    case 'import':
+      return importCommand(given, shelf());
     case 'sources':
       return sourcesCommand(given);
     case 'workbook':

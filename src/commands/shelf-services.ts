@@ -1,17 +1,19 @@
+import { join } from 'node:path';
+import { carryName, carryOut } from '../files/carry.js';
 import { saveProblemInShort } from '../files/save-problem.js';
-import type { Ahead, Shelf } from '../files/shelf.js';
+import type { Opened, Shelf } from '../files/shelf.js';
 import type { Display } from '../measure/quantities.js';
 import { makePlan } from '../plan/make-plan.js';
-import type { Step } from '../plan/plan.js';
 import { problemWords } from '../recipe/problem-words.js';
 import { readRecipe } from '../recipe/read.js';
 import type { Recipe } from '../recipe/recipe.js';
-import type { Loaded, NewBuild, Services } from '../ui/services.js';
-import { currentStep } from '../workbook/next-step.js';
+import type { Alike, Carried, Loaded, NewBuild, Services } from '../ui/services.js';
 import { progressOf } from '../workbook/progress.js';
 import { startWorkbook } from '../workbook/start-workbook.js';
-import type { Progress, Workbook } from '../workbook/workbook.js';
+import type { Workbook } from '../workbook/workbook.js';
 import { workbookId } from '../workbook/workbook-id.js';
+import { aheadOf } from './ahead.js';
+import { answersAlike } from './answers-alike.js';
 
 /** A recipe with the text that it was read from: a workbook keeps the text. */
 export type KeptRecipe = { readonly recipe: Recipe; readonly text: string };
@@ -21,6 +23,8 @@ export type Means = {
   readonly recipes: () => readonly KeptRecipe[];
   readonly display: Display;
   readonly now: () => number;
+  /** Where a build is written to that is to be taken to another machine. */
+  readonly workingFolder: string;
 };
 
 /** Makes the build that shows how this works, as it stands at this moment. */
@@ -28,7 +32,18 @@ export type ExampleMaker = (kept: KeptRecipe, nowMs: number) => Workbook;
 
 export type ShelfServices = Pick<
   Services,
-  'list' | 'plan' | 'load' | 'takeOver' | 'create' | 'save' | 'example'
+  | 'list'
+  | 'plan'
+  | 'load'
+  | 'look'
+  | 'takeOver'
+  | 'close'
+  | 'alike'
+  | 'relabel'
+  | 'carry'
+  | 'create'
+  | 'save'
+  | 'example'
 >;
 
 /** What the screens ask of the disk, done on the shelf. */
@@ -38,7 +53,15 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
     list: shelf.list,
     plan: makePlan,
     load: id => loaded(shelf.load(id)),
+    look: id => loaded(shelf.look(id)),
     takeOver: id => loaded(shelf.takeOver(id)),
+    close: shelf.close,
+    alike: id => alike(means, id),
+    relabel: (id, label) => {
+      const outcome = shelf.relabel(id, label);
+      return outcome.ok ? { ok: true } : { ok: false, problem: outcome.words };
+    },
+    carry: id => carried(shelf.look(id), means),
     create: build => created(means, build),
     save: ({ workbook, plan, progress }) => {
       const outcome = shelf.save(workbook, aheadOf(plan.steps, progress));
@@ -66,12 +89,33 @@ function loaded(opened: ReturnType<Shelf['load']>): Loaded {
   return { ok: false, problem: `The recipe kept in "${workbook.name}" can't be read: ${why}` };
 }
 
+function alike({ shelf, recipes }: Means, id: string): Alike {
+  const looked = shelf.look(id);
+  if (!looked.ok) return { ok: false, problem: looked.words };
+  const { workbook } = looked;
+  const kept = recipes().find(({ recipe }) => recipe.id === workbook.recipe);
+  if (kept === undefined) return { ok: false, problem: noRecipe(workbook.recipe) };
+  const answers = answersAlike(workbook, kept.recipe);
+  return { ok: true, interview: { recipe: kept.recipe, answers, from: workbook.name } };
+}
+
+function carried(looked: Opened, { workingFolder, now }: Means): Carried {
+  if (!looked.ok) return { ok: false, problem: looked.words };
+  const { workbook } = looked;
+  const kept = carryOut(workbook, join(workingFolder, carryName(workbook)), now());
+  return kept.ok ? { ok: true, file: kept.file } : { ok: false, problem: kept.words };
+}
+
+function noRecipe(id: string): string {
+  return `There is no recipe "${id}".`;
+}
+
 function created(
   { shelf, recipes, display, now }: Means,
   { recipe, name, answers }: NewBuild,
 ): Loaded {
   const kept = recipes().find(one => one.recipe.id === recipe);
-  if (kept === undefined) return { ok: false, problem: `There is no recipe "${recipe}".` };
+  if (kept === undefined) return { ok: false, problem: noRecipe(recipe) };
   const taken = new Set(shelf.list().map(({ id }) => id));
   const workbook = startWorkbook({
     id: workbookId(name, taken),
@@ -91,10 +135,4 @@ function putOnShelf(shelf: Shelf, { recipe }: KeptRecipe, workbook: Workbook): L
   const steps = made.ok ? made.plan.steps : [];
   const outcome = shelf.create(workbook, aheadOf(steps, progressOf(workbook.events)));
   return outcome.ok ? { ok: true, workbook, recipe } : { ok: false, problem: outcome.words };
-}
-
-/** What the home screen tells of a build without opening it. */
-function aheadOf(steps: readonly Step[], progress: Progress): Ahead {
-  const next = currentStep(steps, progress);
-  return { stepsInAll: steps.length, next: next?.title ?? '' };
 }

@@ -1,7 +1,7 @@
 import { statfsSync } from 'node:fs';
 import { dirname } from 'node:path';
 
-export type DiskProblem = 'disk-full' | 'read-only' | 'other';
+export type DiskProblem = 'disk-full' | 'read-only' | 'gone' | 'other';
 
 /** Why the disk did not do what it was asked to, in one or two sentences a person can act on. */
 export type DiskTrouble = { readonly problem: DiskProblem; readonly words: string };
@@ -29,7 +29,7 @@ export function diskTrouble(error: unknown, file: string): DiskTrouble {
       return readOnly(file);
     case 'ENOENT':
     case 'ENOTDIR':
-      return other(file, `${dirname(file)} is not there, or is not a folder`);
+      return gone(file);
     default:
       return other(file, code ?? (error instanceof Error ? error.message : String(error)));
   }
@@ -63,6 +63,13 @@ function readOnly(file: string): DiskTrouble {
   return {
     problem: 'read-only',
     words: `${file} may not be written. Give yourself the right to write there, or start with --data and another folder.`,
+  };
+}
+
+function gone(file: string): DiskTrouble {
+  return {
+    problem: 'gone',
+    words: `${dirname(file)} is not there, or is not a folder. Put the disk back or make the folder again; the next key tries again.`,
   };
 }
 

@@ -30,17 +30,18 @@ export function takeOverLock(file: string, nowMs: number): LockOutcome {
   return attempt(file, nowMs, 'in any case');
 }
 
-/** Is the lock still ours, or has somebody taken it over? */
-export function isOurs({ file, token }: Lock): boolean {
+/** Is the lock still ours, has somebody taken it over, or is its file gone? */
+export function stateOf({ file, token }: Lock): 'ours' | 'taken' | 'none' {
   const there = readLock(file);
-  return there.state === 'held' && there.holder?.token === token;
+  if (there.state === 'free') return 'none';
+  return there.holder?.token === token ? 'ours' : 'taken';
 }
 
 /** Gives the lock back; one that somebody took over stays. Never throws. */
 export function releaseLock(lock: Lock): void {
   try {
     withMutex(`${lock.file}.busy`, () => {
-      if (isOurs(lock)) unlinkSync(lock.file);
+      if (stateOf(lock) === 'ours') unlinkSync(lock.file);
     });
   } catch {
     // It names this process, which will soon be dead: the next one takes it over.

@@ -1,3 +1,4 @@
+import { mkdirSync } from 'node:fs';
 import { fromSaved, toSaved } from '../workbook/saved.js';
 import type { Workbook } from '../workbook/workbook.js';
 import type { BuildFiles } from './build-files.js';
@@ -5,10 +6,10 @@ import { type Holder, holderWords } from './holder.js';
 import { anothers, keep, type SaveOutcome } from './keep.js';
 import { loadWorkbook } from './load-workbook.js';
 import {
-  isOurs,
   type Lock,
   type LockOutcome,
   releaseLock,
+  stateOf,
   takeLock,
   takeOverLock,
 } from './lock.js';
@@ -98,12 +99,27 @@ function readableText(workbook: Workbook): string {
 
 function lockRefusal(build: OpenBuild, nowMs: number): SaveOutcome | undefined {
   const { files, lock } = build;
-  if (lock !== undefined) return isOurs(lock) ? undefined : lost(files);
+  const state = lock === undefined ? 'none' : stateOf(lock);
+  if (state === 'ours') return undefined;
+  if (state === 'taken') return lost(files);
+  makeAgain(files.folder);
   const locked = takeLock(files.lock, nowMs);
   if (locked.ok) build.lock = locked.lock;
   else if (locked.why === 'held') return lost(files);
   else return { ok: false, problem: locked.problem, words: locked.words };
   return undefined;
+}
+
+/**
+ * A folder that somebody cleared away is made again, but not the one above it: that may be a disk that was
+ * pulled out, and a build must not be written to a place that vanishes under the disk when it is back.
+ */
+function makeAgain(folder: string): void {
+  try {
+    mkdirSync(folder);
+  } catch {
+    // There already, or not to be made: what is written next tells.
+  }
 }
 
 function lost({ main }: BuildFiles): SaveOutcome {

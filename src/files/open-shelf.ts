@@ -5,8 +5,10 @@ import { type BuildFiles, buildFiles } from './build-files.js';
 import { diskTrouble } from './disk-trouble.js';
 import type { SaveOutcome } from './keep.js';
 import { buildFolders, listBuilds } from './list-builds.js';
+import { findWorkbook } from './load-workbook.js';
 import { type OpenBuild, openBuild, releaseBuild, saveBuild } from './open-build.js';
-import type { Ahead, Opened, Shelf } from './shelf.js';
+import { relabel } from './relabel.js';
+import type { Ahead, Label, Opened, Shelf } from './shelf.js';
 import { sweepTemps } from './temp-name.js';
 
 type Session = {
@@ -27,25 +29,39 @@ export function openShelf(folder: string, now: () => number): Shelf {
   return {
     list: () => listBuilds(folders),
     load: id => load(session, id, 'if free'),
+    look: id => look(session, id),
     takeOver: id => load(session, id, 'in any case'),
     create: (workbook, ahead) => create(session, workbook, ahead),
     save: (workbook, ahead) => save(session, workbook, ahead),
+    relabel: (id, label) => relabelBuild(session, id, label),
+    close: id => close(session, id),
     release: () => release(session),
   };
 }
 
 function load(session: Session, id: string, claim: 'if free' | 'in any case'): Opened {
   const files = filesOf(session, id);
-  if (files === undefined) {
-    return { ok: false, why: 'missing', words: `There is no build called ${JSON.stringify(id)}.` };
-  }
-  const before = session.open.get(id);
+  if (files === undefined) return { ok: false, why: 'missing', words: missingWords(id) };
   // Opened again in this session: its own lock must not stand in the way.
-  if (before !== undefined) releaseBuild(before);
-  session.open.delete(id);
+  close(session, id);
   const { build, opened } = openBuild({ files, nowMs: session.now(), claim });
   if (build !== undefined) session.open.set(id, build);
   return opened;
+}
+
+/** The save before stands in where the last one is damaged; nothing is changed. */
+function look(session: Session, id: string): Opened {
+  const files = filesOf(session, id);
+  if (files === undefined) return { ok: false, why: 'missing', words: missingWords(id) };
+  const main = findWorkbook(files.main);
+  const found = main.state === 'fine' ? main : findWorkbook(files.previous);
+  if (found.state === 'fine') return { ok: true, workbook: found.workbook, notice: undefined };
+  const why = 'why' in main ? main.why : 'it is not there';
+  return { ok: false, why: 'damaged', words: `${files.main} can't be read: ${why}.` };
+}
+
+function missingWords(id: string): string {
+  return `There is no build called ${JSON.stringify(id)}.`;
 }
 
 /** None where there are no files by that id; an id from a command line is no path. */
@@ -85,6 +101,19 @@ function save({ open, now }: Session, workbook: Workbook, ahead: Ahead): SaveOut
   const build = open.get(workbook.id);
   if (build === undefined) throw new Error(`saved before it was opened: ${workbook.id}`);
   return saveBuild(build, { workbook, ahead, nowMs: now() });
+}
+
+function relabelBuild(session: Session, id: string, label: Label): SaveOutcome {
+  const files = filesOf(session, id);
+  if (files === undefined) return { ok: false, problem: 'other', words: missingWords(id) };
+  close(session, id);
+  return relabel(files, label, session.now());
+}
+
+function close({ open }: Session, id: string): void {
+  const build = open.get(id);
+  if (build !== undefined) releaseBuild(build);
+  open.delete(id);
 }
 
 function release({ open }: Session): void {

@@ -14,6 +14,8 @@ export type ShelfEntry = {
   readonly name: string;
   readonly recipe: string;
   readonly example: boolean;
+  /** Put away: told of only where all builds are. */
+  readonly putAway: boolean;
   readonly stepsDone: number;
   readonly stepsInAll: number;
   readonly next?: string;
@@ -35,18 +37,27 @@ export type Opened =
 /** `held`: open in another Notchbook; `takeOver` opens it all the same. */
 export type OpenProblem = 'held' | 'missing' | 'damaged' | 'newer' | 'refused';
 
+/** What can be changed of a build without going on with it. */
+export type Label = { readonly name: string; readonly putAway: boolean };
+
 /** Where builds are kept. Nothing of it throws for what a disk or a person does. */
 export type Shelf = {
   /** All builds, the one saved last at the front. */
   readonly list: () => readonly ShelfEntry[];
   /** Opens a build for this session. */
   readonly load: (id: string) => Opened;
-  /** The same where another session has it: that one can't save from then on. */
+  /** What is on disk just now, without opening it: another session may have it open. */
+  readonly look: (id: string) => Opened;
+  /** The same as `load` where another session has it: that one can't save from then on. */
   readonly takeOver: (id: string) => Opened;
   /** A new build's first save; refused where its id is taken. Until it worked, nothing is open. */
   readonly create: (workbook: Workbook, ahead: Ahead) => SaveOutcome;
   /** Saves a build that is open. Whatever went wrong, calling it again tries again. */
   readonly save: (workbook: Workbook, ahead: Ahead) => SaveOutcome;
+  /** Another name, put away, brought back: for a build that nobody has open. */
+  readonly relabel: (id: string, label: Label) => SaveOutcome;
+  /** Closes one build of this session, so that others may open it. */
+  readonly close: (id: string) => void;
   /** Closes all builds of this session, so that others may open them. */
   readonly release: () => void;
 };

@@ -1,4 +1,5 @@
 import { openBuild, recorded } from './build.js';
+import { isLooking, NOT_NOTED } from './looking.js';
 import type { Screens } from './page.js';
 import { contextOf, type Program } from './program.js';
 import type { Ask, ScreenName } from './screen.js';
@@ -27,10 +28,17 @@ export function perform(program: Program, ask: Ask, means: Means): Program {
       return enter(program, means.services.create(ask), { first: 'plan', means });
     case 'open-build':
       return open(program, ask.id, means);
+    case 'build-alike':
+      return alike(program, ask.id, means);
+    case 'relabel':
+      return relabeled(program, ask, means.services);
+    case 'carry':
+      return carried(program, ask.id, means.services);
     case 'open-example':
       return enter(program, means.services.example(), { first: 'resume', means });
     case 'record': {
       if (program.build === undefined) throw new Error('a screen recorded without a build');
+      if (isLooking(program)) return { ...program, notice: NOT_NOTED };
       return saved({ ...program, build: recorded(program.build, ask.events) }, means.services);
     }
     case 'quit':
@@ -48,22 +56,58 @@ function goTo(program: Program, name: ScreenName, { screens }: Means): Program {
 
 /** The first screen, with the builds as they lie on the shelf now. */
 function home(program: Program, means: Means): Program {
-  return goTo({ ...program, shelf: means.services.list() }, 'home', means);
+  return goTo(putDown(program, means.services), 'home', means);
 }
 
 function leave(program: Program, { services }: Means): Program {
   if (program.pages.length < 2) return program;
   const pages = program.pages.slice(0, -1);
-  return pages.length > 1 ? { ...program, pages } : { ...program, pages, shelf: services.list() };
+  return pages.length > 1 ? { ...program, pages } : putDown({ ...program, pages }, services);
 }
 
-/** A build that another session has is taken over when it is asked for a second time. */
+/** On the first screen no build is open, so that others may have it; one that is not on disk stays. */
+function putDown(program: Program, services: Services): Program {
+  const { build, saving } = program;
+  if (build === undefined || saving.kind === 'not-saved')
+    return { ...program, shelf: services.list() };
+  services.close(build.workbook.id);
+  return {
+    ...program,
+    build: undefined,
+    saving: { kind: 'nothing-yet' },
+    held: undefined,
+    shelf: services.list(),
+  };
+}
+
+/** A build that another window has open can be looked at. */
 function open(program: Program, id: string, means: Means): Program {
   const { services } = means;
-  const loaded = program.held === id ? services.takeOver(id) : services.load(id);
+  const loaded = services.load(id);
   if (loaded.ok || loaded.held !== true) return enter(program, loaded, { first: 'resume', means });
-  const notice = `${loaded.problem} Choose it again to take it over.`;
-  return { ...program, held: id, notice };
+  const looked = enter(program, services.look(id), { first: 'resume', means });
+  return looked.build?.workbook.id === id ? { ...looked, saving: { kind: 'looking' } } : looked;
+}
+
+/** The interview with the answers of an earlier build, to be gone through and changed. */
+function alike(program: Program, id: string, means: Means): Program {
+  const found = means.services.alike(id);
+  if (!found.ok) return { ...program, notice: found.problem };
+  return goTo({ ...program, interview: found.interview }, 'interview', means);
+}
+
+function relabeled(program: Program, ask: Extract<Ask, { kind: 'relabel' }>, services: Services) {
+  const result = services.relabel(ask.id, ask);
+  const shelf = services.list();
+  if (!result.ok) return { ...program, shelf, notice: `Nothing was changed: ${result.problem}.` };
+  return { ...program, shelf };
+}
+
+function carried(program: Program, id: string, services: Services): Program {
+  const result = services.carry(id);
+  if (!result.ok) return { ...program, notice: result.problem };
+  const notice = `Written to ${result.file}. On the other machine: notchbook import, and this file.`;
+  return { ...program, notice };
 }
 
 type Entry = { readonly first: ScreenName; readonly means: Means };

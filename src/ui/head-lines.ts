@@ -50,6 +50,8 @@ function savingStatus({ saving, nowMs }: Program): string {
       return '';
     case 'saved':
       return `saved ${clockWords(saving.atMs, nowMs)}`;
+    case 'looking':
+      return 'looking only';
     case 'not-saved':
       return 'NOT SAVED';
   }

@@ -5,6 +5,7 @@ import { textWidth } from '../text/width.js';
 import { cut, wrap } from '../text/wrap.js';
 import { timerWords } from '../workbook/timers.js';
 import { type Alarm, alarmsOf, isRinging } from './alarms.js';
+import { WORK_HERE } from './looking.js';
 import type { Page } from './page.js';
 import type { Build, Context, Interview, ShelfLine, Size } from './screen.js';
 import type { Look } from './theme.js';
@@ -13,6 +14,8 @@ import type { Look } from './theme.js';
 export type Saving =
   | { readonly kind: 'nothing-yet' }
   | { readonly kind: 'saved'; readonly atMs: number }
+  /** Another window has the build open: nothing is noted here. */
+  | { readonly kind: 'looking' }
   | { readonly kind: 'not-saved'; readonly problem: string };
 
 /** Everything the program knows while it runs. Only the session makes a new one. */
@@ -34,7 +37,7 @@ export type Program = {
   readonly lastEnterMs: number;
   /** Timers of other builds that somebody has said "heard" to. */
   readonly heard: ReadonlySet<string>;
-  /** A build that another Notchbook has: asking for it once more takes it over. */
+  /** The build that is looked at, once it was asked to work here: asking again takes it over. */
   readonly held: string | undefined;
   /** Quit was asked for while something was not saved. */
   readonly leaving: boolean;
@@ -69,6 +72,7 @@ export type UrgentLine = { readonly text: string; readonly key: string };
 /** More rows than this of one message would push the work off a small window. */
 const MOST_ROWS = 3;
 const HEARD = '[tab] heard';
+const LOOKING = 'LOOKING ONLY: open in another window';
 
 /** Not saved, a notice, timers that ring: what to do stands at the end, so long ones are wrapped. */
 export function urgentLines(program: Program): readonly UrgentLine[] {
@@ -77,6 +81,9 @@ export function urgentLines(program: Program): readonly UrgentLine[] {
   if (saving.kind === 'not-saved') {
     const text = `NOT SAVED: ${saving.problem}. Kept here, and tried again at each key.`;
     lines.push(...wrapped(program, text, ''));
+  }
+  if (saving.kind === 'looking') {
+    lines.push(...wrapped(program, LOOKING, `[${WORK_HERE}] work here`));
   }
   if (notice !== undefined) lines.push(...wrapped(program, notice, ''));
   const rings = alarms(program).filter(alarm => isRinging(alarm, nowMs));

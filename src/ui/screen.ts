@@ -33,6 +33,7 @@ export type ShelfLine = {
   readonly name: string;
   readonly recipe: string;
   readonly example: boolean;
+  readonly putAway: boolean;
   readonly stepsDone: number;
   readonly stepsInAll: number;
   readonly savedAtMs: number;
@@ -63,7 +64,12 @@ export type Context = {
 };
 
 /** A recipe to be asked about, and the answers that are known before the first question. */
-export type Interview = { readonly recipe: Recipe; readonly answers: Answers };
+export type Interview = {
+  readonly recipe: Recipe;
+  readonly answers: Answers;
+  /** The build that the answers are from. */
+  readonly from?: string;
+};
 
 /** What a screen asks of the program; the reducer does nothing itself. */
 export type Ask =
@@ -78,6 +84,15 @@ export type Ask =
       readonly answers: Answers;
     }
   | { readonly kind: 'open-build'; readonly id: string }
+  /** Answers of one build as the beginning of the next. */
+  | { readonly kind: 'build-alike'; readonly id: string }
+  | {
+      readonly kind: 'relabel';
+      readonly id: string;
+      readonly name: string;
+      readonly putAway: boolean;
+    }
+  | { readonly kind: 'carry'; readonly id: string }
   | { readonly kind: 'open-example' }
   /** Written to disk before anything of it is shown. */
   | { readonly kind: 'record'; readonly events: readonly Event[] }

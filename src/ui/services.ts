@@ -3,7 +3,7 @@ import type { MadePlan } from '../plan/make-plan.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
 import type { Workbook } from '../workbook/workbook.js';
-import type { Build, ShelfLine } from './screen.js';
+import type { Build, Interview, ShelfLine } from './screen.js';
 
 /** A workbook from the shelf with the recipe it keeps, or why it can't be had, as a sentence. */
 export type Loaded =
@@ -24,6 +24,16 @@ export type Loaded =
 /** Whether a workbook is on disk, read back and whole; else why not, short: `the disk is full`. */
 export type SaveResult = { readonly ok: true } | { readonly ok: false; readonly problem: string };
 
+export type Alike =
+  | { readonly ok: true; readonly interview: Interview }
+  | { readonly ok: false; readonly problem: string };
+
+export type Label = { readonly name: string; readonly putAway: boolean };
+
+export type Carried =
+  | { readonly ok: true; readonly file: string }
+  | { readonly ok: false; readonly problem: string };
+
 export type NewBuild = {
   readonly recipe: string;
   readonly name: string;
@@ -39,7 +49,17 @@ export type Services = {
   readonly list: () => readonly ShelfLine[];
   readonly plan: (recipe: Recipe, answers: Answers, display: Display) => MadePlan;
   readonly load: (id: string) => Loaded;
+  /** What the interview begins with where the next build is to be like this one. */
+  readonly alike: (id: string) => Alike;
+  /** As it is on disk just now, to be looked at only. */
+  readonly look: (id: string) => Loaded;
   readonly takeOver: (id: string) => Loaded;
+  /** Lets others open it. */
+  readonly close: (id: string) => void;
+  /** Another name, put away or brought back. */
+  readonly relabel: (id: string, label: Label) => SaveResult;
+  /** The whole build as one file in the folder one works in; says where. */
+  readonly carry: (id: string) => Carried;
   readonly example: () => Loaded;
   readonly create: (build: NewBuild) => Loaded;
   readonly save: (build: Build) => SaveResult;

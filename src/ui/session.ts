@@ -3,6 +3,7 @@ import type { Recipe } from '../recipe/recipe.js';
 import { type Clocks, clockChanged } from '../workbook/clock-changed.js';
 import { alarmsOf, isBellDue, isRinging } from './alarms.js';
 import { perform, saved } from './asks.js';
+import { asksToWorkHere, lookedAgain, workHere } from './looking.js';
 import type { Page, Screens } from './page.js';
 import { alarms, contextOf, isTooSmall, type Program } from './program.js';
 import type { Ask, Key, ShelfLine, Size } from './screen.js';
@@ -57,8 +58,13 @@ export class Session {
 
   readonly press = (key: Key): void => {
     if (isTooSmall(this.#program.size)) return;
+    const { services } = this.#start;
     const now = this.#atThisMoment({ ...this.#program, notice: undefined });
-    this.#show(this.#pressed(this.#retried({ ...now, lastKeyMs: now.nowMs }), key));
+    const before = this.#retried({ ...now, lastKeyMs: now.nowMs });
+    const worksHere = asksToWorkHere(before, key);
+    this.#show(
+      worksHere ? workHere(before, services) : this.#pressed(lookedAgain(before, services), key),
+    );
   };
 
   readonly tick = (): void => {

@@ -119,4 +119,6 @@ export const WORKBOOK_FORM = z.strictObject({
   createdAtMs: z.number(),
   events: z.readonly(z.array(event)),
   example: z.boolean(),
+  /** Older saves have none. */
+  putAway: z.optional(z.literal(true)),
 });

@@ -17,6 +17,8 @@ export type Workbook = {
   readonly events: readonly Event[];
   /** The example that everybody may play with; kept apart from the builder's own. */
   readonly example: boolean;
+  /** Put away by its builder: finished, or not gone on with for now. */
+  readonly putAway?: true | undefined;
 };
 
 /** A timer on the wall clock: what is left is worked out, never counted down. */

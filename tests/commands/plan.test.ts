@@ -2,11 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { type Arguments, readArguments } from '../../src/commands/arguments.js';
 import { runCommand } from '../../src/commands/run-command.js';
 import { libraryOf } from '../support/library.js';
+import { memoryShelf } from '../support/memory-shelf.js';
 
 function run(...words: string[]) {
   const read = readArguments(words);
   if (!read.ok) throw new Error(read.problems.join('\n'));
-  return runCommand(read.value satisfies Arguments, libraryOf({ 'mine.yaml': BROKEN }));
+  return runCommand(read.value satisfies Arguments, {
+    library: libraryOf({ 'mine.yaml': BROKEN }),
+    shelf: () => memoryShelf(() => 0),
+    now: () => 0,
+  });
 }
 
 const BROKEN = `

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { setTimeout as sleep } from 'node:timers/promises';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { unsealed } from '../../src/files/envelope.js';
-import { isOurs, releaseLock, takeLock, takeOverLock } from '../../src/files/lock.js';
+import { releaseLock, stateOf, takeLock, takeOverLock } from '../../src/files/lock.js';
 import { openShelf } from '../../src/files/open-shelf.js';
 import { ahead, build, TUESDAY_14 } from '../support/journal.js';
 import { compileChild, scratchFolder, startChild } from './second-program.js';
@@ -162,7 +162,7 @@ describe('two programs at the same build', () => {
     const [first, second] = [takeLock(file, TUESDAY_14), takeOverLock(file, TUESDAY_14)];
     if (!first.ok || !second.ok) throw new Error('no lock');
     releaseLock(first.lock);
-    expect(isOurs(second.lock)).toBe(true);
+    expect(stateOf(second.lock)).toBe('ours');
     releaseLock(second.lock);
     expect(existsSync(file)).toBe(false);
     expect(readdirSync(scratch.path).filter(name => name.startsWith('given'))).toEqual([]);

@@ -142,7 +142,7 @@ describe('a data folder that can not be', () => {
     const shelf = openShelf(file, NOW);
     expect(shelf.list()).toEqual([]);
     const outcome = shelf.create(BENCH, ahead(40));
-    expect(outcome).toMatchObject({ ok: false, problem: 'other' });
+    expect(outcome).toMatchObject({ ok: false, problem: 'gone' });
     expect(outcome.ok ? '' : outcome.words).toContain('is not there, or is not a folder');
     shelf.release();
   });

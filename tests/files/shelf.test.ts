@@ -268,6 +268,7 @@ describe('the list', () => {
         name: 'Newer',
         recipe: 'planter-bench',
         example: false,
+        putAway: false,
         stepsDone: 0,
         stepsInAll: 40,
         next: 'Cut 24 at 18 in',

@@ -38,9 +38,17 @@ export function memoryShelf(now: () => number, workbooks: readonly Workbook[] = 
     list: () =>
       [...kept.values()].map(entryOf).sort((one, other) => other.savedAtMs - one.savedAtMs),
     load,
+    look: load,
     takeOver: load,
     create: put,
     save: put,
+    relabel: (id, { name, putAway }) => {
+      const stored = kept.get(id);
+      if (stored === undefined) return { ok: false, problem: 'other', words: `no build ${id}` };
+      const { putAway: _, ...workbook } = stored.workbook;
+      return put(putAway ? { ...workbook, name, putAway } : { ...workbook, name }, stored.ahead);
+    },
+    close: () => {},
     release: () => {},
   };
   for (const workbook of workbooks) put(workbook, { stepsInAll: 0, next: '' });
@@ -55,6 +63,7 @@ function entryOf({ workbook, ahead, savedAtMs }: Stored): ShelfEntry {
     name,
     recipe,
     example,
+    putAway: workbook.putAway === true,
     stepsDone: Math.min(done.size, ahead.stepsInAll),
     stepsInAll: ahead.stepsInAll,
     ...(ahead.next === '' ? {} : { next: ahead.next }),

@@ -29,6 +29,7 @@ export class Bench {
   readonly saved: Workbook[] = [];
   readonly created: Workbook[] = [];
   readonly titles: string[] = [];
+  readonly closed: string[] = [];
   bells = 0;
   quits = 0;
 
@@ -44,7 +45,18 @@ export class Bench {
     plan: makePlan,
     load: id =>
       this.held ? { ok: false, problem: 'It is open elsewhere.', held: true } : this.#loaded(id),
+    look: id => this.#loaded(id),
     takeOver: id => this.#loaded(id),
+    close: id => this.closed.push(id),
+    alike: id => {
+      const { name, answers } = workbookNamed(id);
+      return { ok: true, interview: { recipe: duckboard(), answers, from: name } };
+    },
+    relabel: (id, { name, putAway }) => {
+      this.lines = this.lines.map(line => (line.id === id ? { ...line, name, putAway } : line));
+      return this.saving;
+    },
+    carry: id => ({ ok: true, file: `/garage/${id}.notchbook.json` }),
     example: () => this.#loaded('example'),
     create: ({ name, answers }) => {
       const workbook = workbookNamed(name, { answers });

@@ -40,7 +40,14 @@ async function count(terminal: TestTerminal, to: number): Promise<void> {
     const { tally } = await screenWhere(terminal, it => it.tally !== undefined, 'a count');
     if (tally?.done === to) return;
     terminal.press(' ');
-    await new Promise(resolve => setTimeout(resolve, 100));
+    await changed(terminal, terminal.screen().join('\n'));
+  }
+}
+
+/** Until the screen answers, so that no key is pressed twice; half a second where it does not. */
+async function changed(terminal: TestTerminal, before: string): Promise<void> {
+  for (let tries = 0; tries < 20 && terminal.screen().join('\n') === before; tries += 1) {
+    await new Promise(resolve => setTimeout(resolve, 25));
   }
 }
 
@@ -55,14 +62,19 @@ async function pressUntil(terminal: TestTerminal, wanted: string): Promise<void>
 const counted = () => [...build.saved().tallies.values()].reduce((sum, one) => sum + one, 0);
 
 describe('a build that is open in another window', () => {
-  test('is told about, and stays as it is until it is asked for once more', async () => {
+  test('can be looked at: what is done there is seen here, and nothing is noted here', async () => {
     const first = await window();
     await toTheBench(first);
     const second = await window();
     second.press('1');
-    await second.waitFor(/open in another Notchbook/i);
-    expect(second.screen().join('\n')).toContain('Go on with');
+    await second.waitFor('LOOKING ONLY: open in another window');
+    second.press(' ');
+    await second.waitFor('Space: one more');
     await count(first, 1);
+    // Any key looks again; one that would note something says that it does not.
+    second.press(' ');
+    await second.waitFor('Not noted: this build is open in another window');
+    await screenWhere(second, ({ tally }) => tally?.done === 1, 'the count of the first window');
     expect(counted()).toBe(1);
   });
 
@@ -72,9 +84,11 @@ describe('a build that is open in another window', () => {
     await count(first, 1);
     const second = await window();
     second.press('1');
-    await second.waitFor(/Choose it\s+again\s+to take it over/);
-    second.press('1');
-    await second.waitFor('Where you left it');
+    await second.waitFor('[!] work here');
+    second.press('!');
+    await second.waitFor('Press ! once more');
+    second.press('!');
+    await second.waitFor('You work here now');
     second.press(' ');
     // The first piece is cut: it is checked before the others.
     await second.waitFor('Space: check 1 is right');
@@ -85,6 +99,18 @@ describe('a build that is open in another window', () => {
     first.press(' ');
     await first.waitFor('NOT SAVED');
     expect(counted()).toBe(2);
+  });
+
+  test('is free again when the other window went back to the first screen', async () => {
+    const first = await window();
+    await toTheBench(first);
+    first.press('\x1b');
+    await first.waitFor('Where you left it');
+    first.press('\x1b');
+    await first.waitFor('Go on with');
+    const second = await window();
+    await toTheBench(second);
+    await count(second, 1);
   });
 
   test('is free again when the other window was left, and when it was killed', async () => {

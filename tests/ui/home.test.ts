@@ -11,6 +11,7 @@ function build(name: string, about: Partial<ShelfLine> = {}): ShelfLine {
     name,
     recipe: 'duckboard',
     example: false,
+    putAway: false,
     stepsDone: 12,
     stepsInAll: 46,
     savedAtMs: START_MS,
@@ -74,7 +75,9 @@ describe('choosing', () => {
 
   test('down and enter do the same', async () => {
     await home([build('One'), build('Two')]);
-    await shown.press('\x1b[B', '\r');
+    await shown.press('\x1b[B');
+    await shown.until('> 2');
+    await shown.press('\r');
     expect(shown.session.snapshot().build?.workbook.id).toBe('two');
   });
 
@@ -94,8 +97,8 @@ describe('choosing', () => {
   test('with many builds the older ones are a list of their own', async () => {
     const names = Array.from({ length: 40 }, (_, i) => `Bench ${i + 1}`);
     await home(names.map(name => build(name)));
-    expect(shown.text()).toContain('6  All 40 builds');
-    await shown.press('6');
+    expect(shown.text()).toContain('7  All builds (40)');
+    await shown.press('7');
     expect(shown.text()).toContain('1/40');
     await shown.press('\x1b[6~');
     expect(shown.text()).toContain('15/40');
@@ -111,6 +114,65 @@ describe('choosing', () => {
     await shown.press('\x1b');
     await shown.until('Start a piece');
     expect(screenName()).toBe('home');
+  });
+});
+
+describe('all builds', () => {
+  async function allBuilds(lines: readonly ShelfLine[]) {
+    await home(lines);
+    await shown.press(String(lines.length + 2));
+    await shown.until('[f] as one file');
+  }
+
+  test('one gets another name; nothing happens before enter', async () => {
+    await allBuilds([build('One'), build('Two')]);
+    await shown.press('n');
+    await shown.until('New name: One');
+    await shown.press(' for the roof');
+    expect(shown.bench.lines.map(({ name }) => name)).toEqual(['One', 'Two']);
+    await shown.press('\r');
+    expect(await shown.until('> One for the roof')).toContain('[n] new name');
+  });
+
+  test('escape keeps the old name', async () => {
+    await allBuilds([build('One')]);
+    await shown.press('n');
+    await shown.until('New name: One');
+    await shown.press('xyz', '\x1b');
+    await shown.until('All builds');
+    expect(shown.bench.lines.map(({ name }) => name)).toEqual(['One']);
+  });
+
+  test('one that is put away leaves the first screen, and can be brought back', async () => {
+    await allBuilds([build('One'), build('Two')]);
+    await shown.press('a');
+    // It goes to the end of the list; the other one is marked now.
+    expect(await shown.until('(put away) One')).toMatch(/> Two[\s\S]*\(put away\) One/);
+    await shown.press('\x1b');
+    await shown.until('Go on with');
+    expect(shown.text()).not.toContain('One');
+    expect(shown.text()).toContain('All builds (2)');
+    await shown.press('3');
+    await shown.until('(put away) One');
+    await shown.press('\x1b[B');
+    await shown.until('[a] bring back');
+    await shown.press('a');
+    await shown.until('> Two');
+    expect(shown.text()).not.toContain('put away) ');
+  });
+
+  test('another like it begins at the answers, all of them given', async () => {
+    await allBuilds([build('One')]);
+    await shown.press('c');
+    await shown.until('All right so');
+    expect(screenName()).toBe('interview');
+  });
+
+  test('as one file it is written where one works, and told where', async () => {
+    await allBuilds([build('One')]);
+    await shown.press('f');
+    expect(await shown.until('Written to')).toContain('/garage/one.notchbook.json');
+    expect(shown.text()).toContain('notchbook import');
   });
 });
 

@@ -206,16 +206,82 @@ describe('from screen to screen', () => {
     expect(session.snapshot().shelf.map(({ id }) => id)).toEqual(['porch']);
   });
 
-  test('a build that another Notchbook has is taken over at the second try', () => {
+  describe('a build that another window has open', () => {
+    function looking() {
+      const bench = new Bench();
+      bench.held = true;
+      bench.lines = [shelfLine('porch')];
+      const record = { kind: 'record', events: [stepDone(START_MS)] } as const;
+      const { session } = programOn({
+        bench,
+        askFor: key => (key.name === 'space' ? [record] : [{ kind: 'leave' }]),
+      });
+      session.press({ name: 'chosen', id: 'build/porch' });
+      return { bench, session };
+    }
+    const head = (session: ReturnType<typeof programOn>['session']) =>
+      urgentLines(session.snapshot())
+        .map(({ text, key }) => `${text} ${key}`)
+        .join('\n');
+
+    test('is looked at, and every screen says so', () => {
+      const { session } = looking();
+      expect(shown(session)).toBe('resume');
+      expect(head(session)).toContain('LOOKING ONLY: open in another window [!] work here');
+    });
+
+    test('nothing is noted here, and that is said', () => {
+      const { bench, session } = looking();
+      session.press({ name: 'space' });
+      expect(bench.saved).toEqual([]);
+      expect(session.snapshot().build?.progress.done.size).toBe(0);
+      expect(head(session)).toContain('Not noted');
+    });
+
+    test('is taken over when asked twice; then it is noted here', () => {
+      const { bench, session } = looking();
+      session.press({ name: 'character', text: '!' });
+      expect(head(session)).toContain('Press ! once more');
+      session.press({ name: 'space' });
+      expect(bench.saved).toEqual([]);
+      session.press({ name: 'character', text: '!' });
+      expect(shown(session)).toBe('resume');
+      expect(head(session)).not.toContain('LOOKING');
+      session.press({ name: 'space' });
+      expect(bench.saved).toHaveLength(1);
+    });
+
+    test('that was closed there meanwhile needs no second asking', () => {
+      const { bench, session } = looking();
+      bench.held = false;
+      session.press({ name: 'character', text: '!' });
+      session.press({ name: 'space' });
+      expect(bench.saved).toHaveLength(1);
+    });
+  });
+
+  test('on the first screen no build is open: another window may have it', () => {
+    const { bench, session } = programOn({ asks: OPEN });
+    session.press({ name: 'escape' });
+    expect(bench.closed).toHaveLength(1);
+    expect(session.snapshot().build).toBeUndefined();
+  });
+
+  test('one that is not on disk stays open on the first screen until it is', () => {
     const bench = new Bench();
-    bench.held = true;
-    bench.lines = [shelfLine('porch')];
-    const { session } = programOn({ bench });
-    session.press({ name: 'chosen', id: 'build/porch' });
-    expect(shown(session)).toBe('home');
-    expect(urgentLines(session.snapshot())[0]?.text).toContain('open elsewhere');
-    session.press({ name: 'chosen', id: 'build/porch' });
-    expect(shown(session)).toBe('resume');
+    const record = { kind: 'record', events: [stepDone(START_MS)] } as const;
+    const { session } = programOn({
+      bench,
+      asks: OPEN,
+      askFor: key => (key.name === 'space' ? [record] : [{ kind: 'leave' }]),
+    });
+    bench.saving = { ok: false, problem: 'the disk is full' };
+    session.press({ name: 'space' });
+    session.press({ name: 'escape' });
+    expect(session.snapshot().build?.progress.done.size).toBe(1);
+    bench.saving = { ok: true };
+    session.press({ name: 'up' });
+    expect(bench.saved.at(-1)?.events).toHaveLength(2);
   });
 
   test('the page of keys knows the screen beneath', () => {
@@ -245,6 +311,7 @@ function shelfLine(name: string, about = {}) {
     name,
     recipe: 'duckboard',
     example: false,
+    putAway: false,
     stepsDone: 1,
     stepsInAll: 3,
     savedAtMs: START_MS,

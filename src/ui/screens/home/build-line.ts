@@ -4,7 +4,8 @@ import type { ShelfLine } from '../../screen.js';
 
 /** A build in one line: its name, how far it is, what comes next, or why it can't be opened. */
 export function buildLine(line: ShelfLine, width: number): string {
-  const name = padEnd(cut(line.name, NAME), NAME);
+  const called = line.putAway ? `(put away) ${line.name}` : line.name;
+  const name = padEnd(cut(called, NAME), NAME);
   return cut(`${name}  ${standing(line)}`, width);
 }
 

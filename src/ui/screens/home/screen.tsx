@@ -4,8 +4,10 @@ import type { Context, KeyHint, Screen } from '../../screen.js';
 import { Lines } from '../../widgets/lines.js';
 import { ListView } from '../../widgets/list-view.js';
 import { Menu } from '../../widgets/menu.js';
+import { TextLine } from '../../widgets/text-line.js';
 import { buildLine, timerLines } from './build-line.js';
-import { buildRows, type HomeState, menuItems, ownBuilds, press } from './state.js';
+import { allBuilds, buildRows, buildsHints } from './builds-level.js';
+import { type HomeState, menuItems, ownBuilds, press } from './state.js';
 
 type ViewProps = { readonly state: HomeState; readonly at: Context };
 
@@ -17,10 +19,14 @@ const FIRST_TIME = 'New here? The example shows all of it in a minute; nothing i
 function View({ state, at }: ViewProps) {
   const width = at.size.columns;
   if (state.level === 'builds') {
-    const rows = ownBuilds(at).map(line => buildLine(line, width - 2));
+    const rows = allBuilds(at).map(line => buildLine(line, width - 2));
     return (
       <Box flexDirection="column" marginTop={1}>
-        <Heading text="All builds" />
+        {state.naming === undefined ? (
+          <Heading text={rows.length === 0 ? 'There are no builds yet.' : 'All builds'} />
+        ) : (
+          <Naming name={state.naming} />
+        )}
         <ListView rows={rows} state={state.list} width={width} height={buildRows(at)} />
       </Box>
     );
@@ -40,6 +46,15 @@ function Front({ at }: { readonly at: Context }) {
   return <Lines lines={[...wrap(WELCOME, width), '', ...wrap(FIRST_TIME, width), '']} />;
 }
 
+function Naming({ name }: { readonly name: string }) {
+  return (
+    <Box marginBottom={1} flexShrink={0}>
+      <Text bold>{'New name: '}</Text>
+      <TextLine value={name} />
+    </Box>
+  );
+}
+
 function Heading({ text }: { readonly text: string }) {
   return (
     <Box marginBottom={1} flexShrink={0}>
@@ -55,8 +70,9 @@ function below(level: 'front' | 'recipes', at: Context): readonly string[] {
   return at.recipes().flatMap(({ about }, i) => wrap(`${i + 1}  ${about}`, width));
 }
 
-function hints(state: HomeState): readonly KeyHint[] {
+function hints(state: HomeState, at: Context): readonly KeyHint[] {
   const choose = [
+    { key: '1-9', does: 'choose' },
     { key: 'up/down', does: 'move' },
     { key: 'enter', does: 'choose' },
   ];
@@ -64,14 +80,13 @@ function hints(state: HomeState): readonly KeyHint[] {
     { key: '?', does: 'keys' },
     { key: 'q', does: 'quit' },
   ];
-  const back = { key: 'esc', does: 'back' };
   switch (state.level) {
     case 'front':
-      return [{ key: '1-9', does: 'choose' }, ...choose, ...ends];
+      return [...choose, ...ends];
     case 'recipes':
-      return [{ key: '1-9', does: 'choose' }, ...choose, back, ...ends];
+      return [...choose, { key: 'esc', does: 'back' }, ...ends];
     case 'builds':
-      return [...choose, { key: 'page up/down', does: 'further' }, back, ...ends];
+      return buildsHints(state, at);
   }
 }
 
@@ -83,5 +98,8 @@ export const homeScreen: Screen<HomeState> = {
   press,
   view: View,
   hints,
-  widget: ({ level }) => (level === 'builds' ? undefined : 'menu'),
+  widget: state => {
+    if (state.level !== 'builds') return 'menu';
+    return state.naming === undefined ? undefined : 'text';
+  },
 };

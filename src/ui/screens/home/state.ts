@@ -1,18 +1,17 @@
 import type { Ask, Context, Key, Outcome, ShelfLine } from '../../screen.js';
-import { LIST_TOP, type ListState, moveList } from '../../widgets/list.js';
+import { LIST_TOP } from '../../widgets/list.js';
 import type { MenuItem } from '../../widgets/menu.js';
 import { buildLine } from './build-line.js';
+import { allBuilds, type BuildsLevel, pressBuilds } from './builds-level.js';
 
-export type HomeState =
-  | { readonly level: 'front' | 'recipes' }
-  | { readonly level: 'builds'; readonly list: ListState };
+export type HomeState = { readonly level: 'front' | 'recipes' } | BuildsLevel;
 
 /** Builds that stand in the menu themselves; with the rest of it, number keys reach every line. */
 const IN_MENU = 5;
 
-/** The builder's own, the one saved last in front. */
-export function ownBuilds({ shelf }: Context): readonly ShelfLine[] {
-  return shelf.filter(({ example }) => !example);
+/** The builder's own that are under way, the one saved last in front. */
+export function ownBuilds(at: Context): readonly ShelfLine[] {
+  return allBuilds(at).filter(({ putAway }) => !putAway);
 }
 
 /** The menu of a level. Ids: `build/<id>`, `recipe/<id>`, and words of their own. */
@@ -26,11 +25,13 @@ export function menuItems(level: 'front' | 'recipes', at: Context): readonly Men
   const builds = own
     .slice(0, IN_MENU)
     .map(line => ({ id: `build/${line.id}`, label: buildLine(line, width) }));
-  const more = own.length > IN_MENU ? [{ id: 'builds', label: `All ${own.length} builds` }] : [];
+  const all = allBuilds(at).length;
+  const words = 'a new name, another like it, put away, take along';
+  const more = all === 0 ? [] : [{ id: 'builds', label: `All builds (${all}): ${words}` }];
   return [
     ...builds,
-    ...more,
     { id: 'start', label: own.length === 0 ? 'Start a piece of your own' : 'Start another piece' },
+    ...more,
     { id: 'example', label: 'Look at the example: a bench, half-way through its second evening' },
     { id: 'quit', label: 'Quit' },
   ];
@@ -38,30 +39,20 @@ export function menuItems(level: 'front' | 'recipes', at: Context): readonly Men
 
 export function press(state: HomeState, key: Key, at: Context): Outcome<HomeState> {
   if (key.name === 'chosen') return chosen(state, key.id, at);
+  if (state.level === 'builds' && (state.naming !== undefined || !isLeaving(key))) {
+    return pressBuilds(state, key, at);
+  }
   if (key.name === 'character' && key.text === '?')
     return asking(state, { kind: 'go', to: 'keys' });
   if (key.name === 'character' && key.text === 'q') return asking(state, { kind: 'quit' });
   if (key.name === 'escape' || key.name === 'left') return show({ level: 'front' });
-  return state.level === 'builds' ? inBuilds(state, key, at) : show(state);
+  return show(state);
 }
 
-function inBuilds(
-  state: Extract<HomeState, { level: 'builds' }>,
-  key: Key,
-  at: Context,
-): Outcome<HomeState> {
-  const own = ownBuilds(at);
-  const marked = own[state.list.row];
-  if (key.name === 'enter' && marked !== undefined) {
-    return asking(state, { kind: 'open-build', id: marked.id });
-  }
-  const list = moveList(state.list, key, { count: own.length, height: buildRows(at) });
-  return show(list === undefined ? state : { level: 'builds', list });
-}
-
-/** Rows of the list of all builds: the view has a heading, a blank row and the position besides. */
-export function buildRows({ size }: Context): number {
-  return Math.max(1, size.rows - 4);
+/** Keys that mean the same on every level. */
+function isLeaving(key: Key): boolean {
+  if (key.name === 'character') return key.text === '?' || key.text === 'q';
+  return key.name === 'escape' || key.name === 'left';
 }
 
 function chosen(state: HomeState, id: string, at: Context): Outcome<HomeState> {

@@ -2,6 +2,7 @@ import type { Context, Key, Outcome } from '../../screen.js';
 import { fieldOf, fieldText, typeInto } from '../../widgets/field.js';
 import { type ListState, listAt, moveList } from '../../widgets/list.js';
 import { cleanLine } from '../../widgets/text-line.js';
+import { LONGEST_NAME } from '../home/builds-level.js';
 import { optionRows, reviewRows } from './room.js';
 import {
   asked,
@@ -136,16 +137,13 @@ function inReview(
   return show(moved === undefined ? state : { ...state, stage: { kind: 'review', list: moved } });
 }
 
-function named(state: InterviewState, { shelf }: Context): InterviewState {
+function named(state: InterviewState, { shelf, interview }: Context): InterviewState {
   const taken = new Set(shelf.map(({ name }) => name));
-  const { title } = state.recipe;
+  const title = interview?.from ?? state.recipe.title;
   const names = [title, ...Array.from({ length: taken.size + 1 }, (_, i) => `${title} ${i + 2}`)];
   const name = names.find(one => !taken.has(one)) ?? title;
   return { ...state, stage: { kind: 'name', name } };
 }
-
-/** As long as a line of the shelf and a head line can show. */
-const LONGEST_NAME = 60;
 
 function inName(state: InterviewState, { name }: At<'name'>, key: Key): Outcome<InterviewState> {
   if (key.name === 'typed') {
