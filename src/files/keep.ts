@@ -53,13 +53,16 @@ export function keep(files: BuildFiles, rev: number, contents: Contents): SaveOu
   }
 }
 
-/** A damaged or vanished file is no reason to stop: what is in memory is better. */
+/**
+ * A damaged or vanished file is no reason to stop, nor is an earlier save, as on a disk that was away for a
+ * while: what is in memory is better. A later one is somebody else's.
+ */
 function objectionTo(there: Kept, rev: number, { main }: BuildFiles): SaveOutcome | undefined {
   if (there.state === 'refused') {
     const words = `${main} can't be saved to: ${there.why}.`;
     return { ok: false, problem: 'other', words };
   }
-  const same = there.state !== 'newer' && (there.state !== 'fine' || there.envelope.rev === rev);
+  const same = there.state !== 'newer' && (there.state !== 'fine' || there.envelope.rev <= rev);
   return same ? undefined : { ok: false, problem: 'changed-by-another', words: anothers(main) };
 }
 

@@ -20,14 +20,17 @@ const MOST_BYTES = 4096;
 /** A lock file without a readable holder may be one that is being written just now. */
 const UNREADABLE_MS = 10_000;
 
-/** Takes the lock if it is free, or if whoever held it no longer runs. */
-export function takeLock(file: string, nowMs: number): LockOutcome {
-  return attempt(file, nowMs, 'if dead');
+/**
+ * Takes the lock if it is free, or if whoever held it no longer runs. One that was lost with its folder is
+ * taken again under the `token` it had: the folder may come back.
+ */
+export function takeLock(file: string, nowMs: number, token: string = randomUUID()): LockOutcome {
+  return attempt({ file, token }, nowMs, 'if dead');
 }
 
 /** Takes the lock from whoever holds it: only where a person has said so. */
 export function takeOverLock(file: string, nowMs: number): LockOutcome {
-  return attempt(file, nowMs, 'in any case');
+  return attempt({ file, token: randomUUID() }, nowMs, 'in any case');
 }
 
 /** Is the lock still ours, has somebody taken it over, or is its file gone? */
@@ -50,8 +53,8 @@ export function releaseLock(lock: Lock): void {
 
 type Claim = 'if dead' | 'in any case';
 
-function attempt(file: string, nowMs: number, claim: Claim): LockOutcome {
-  const lock: Lock = { file, token: randomUUID() };
+function attempt(lock: Lock, nowMs: number, claim: Claim): LockOutcome {
+  const { file } = lock;
   const temp = tempName(file);
   try {
     writeFileSync(temp, JSON.stringify(thisHolder(lock.token, nowMs)), { flag: 'wx' });

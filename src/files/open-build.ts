@@ -103,7 +103,7 @@ function lockRefusal(build: OpenBuild, nowMs: number): SaveOutcome | undefined {
   if (state === 'ours') return undefined;
   if (state === 'taken') return lost(files);
   makeAgain(files.folder);
-  const locked = takeLock(files.lock, nowMs);
+  const locked = takeLock(files.lock, nowMs, lock?.token);
   if (locked.ok) build.lock = locked.lock;
   else if (locked.why === 'held') return lost(files);
   else return { ok: false, problem: locked.problem, words: locked.words };

@@ -161,4 +161,30 @@ describe('a data folder that can not be', () => {
     shelf.release();
     expect(eventsFound(folder)).toBe(1);
   });
+
+  test('a folder that was cleared away is made again, with all that was done', () => {
+    const folder = join(scratch.path, 'cleared');
+    const shelf = openShelf(folder, NOW);
+    shelf.create(BENCH, ahead(40));
+    rmSync(join(folder, 'builds'), { recursive: true });
+    expect(shelf.save(withOneMore(BENCH), ahead(40))).toMatchObject({ ok: true });
+    shelf.release();
+    expect(eventsFound(folder)).toBe(1);
+  });
+
+  test('a stick that comes back over what was written meanwhile gets all of it', () => {
+    const folder = join(scratch.path, 'mounted');
+    const shelf = openShelf(folder, NOW);
+    const [one, two] = [withOneMore(BENCH), withOneMore(withOneMore(BENCH))];
+    shelf.create(BENCH, ahead(40));
+    // Away: the empty folder that it was mounted on is there, and is written to.
+    renameSync(join(folder, 'builds'), join(scratch.path, 'on-the-stick'));
+    expect(shelf.save(one, ahead(40))).toMatchObject({ ok: true });
+    // Back: an earlier save lies there, with our own lock.
+    rmSync(join(folder, 'builds'), { recursive: true });
+    renameSync(join(scratch.path, 'on-the-stick'), join(folder, 'builds'));
+    const outcome = shelf.save(two, ahead(40));
+    shelf.release();
+    expect([outcome.ok, eventsFound(folder)]).toEqual([true, 2]);
+  });
 });
