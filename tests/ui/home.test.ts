@@ -1,7 +1,7 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import type { ShelfLine } from '../../src/ui/screen.js';
 import { topPage } from '../../src/ui/session.js';
-import { Bench, type ProgramOptions, START_MS, shownOn } from '../support/program.js';
+import { aMoment, Bench, type ProgramOptions, START_MS, shownOn } from '../support/program.js';
 
 const MINUTE = 60_000;
 
@@ -77,6 +77,8 @@ describe('choosing', () => {
     await home([build('One'), build('Two')]);
     await shown.press('\x1b[B');
     await shown.until('> 2');
+    // The menu hears of its own move only after it was painted.
+    await aMoment(100);
     await shown.press('\r');
     expect(shown.session.snapshot().build?.workbook.id).toBe('two');
   });
