@@ -14,6 +14,7 @@ export type Arguments = {
   readonly command: CommandName;
   readonly rest: readonly string[];
   readonly sets: readonly string[];
+  readonly measured: readonly string[];
   readonly as: 'text' | 'json' | 'csv' | 'markdown';
   readonly table: 'cut' | 'boards' | 'hardware';
   readonly display: Display;
@@ -52,6 +53,7 @@ export type ReadArguments =
 
 const OPTIONS = {
   set: { type: 'string', multiple: true },
+  measured: { type: 'string', multiple: true },
   as: { type: 'string' },
   table: { type: 'string' },
   units: { type: 'string' },
@@ -103,6 +105,7 @@ export function readArguments(words: readonly string[]): ReadArguments {
     command,
     rest: positionals.slice(1),
     sets: values.set ?? [],
+    measured: values.measured ?? [],
     as: pick('as', values.as, ['text', 'json', 'csv', 'markdown']),
     table: pick('table', values.table, ['cut', 'boards', 'hardware']),
     display: displayOf(values, pick('units', values.units, ['inch', 'metric']), problems),

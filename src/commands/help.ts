@@ -25,6 +25,8 @@ RECIPE is a name from "notchbook recipes" or a path to a recipe file; BUILD is a
 
 Options
   --set NAME=VALUE   answer a question, as often as needed: --set seat_length=6ft
+  --measured NAME=LENGTH  what you measured, in place of the plan's figure (plan):
+                     --measured 2x4.width=3-7/16in --measured seat=47-15/16in
   --as FORM          text, json, csv or markdown (plan, sources)
   --table NAME       cut, boards or hardware: which table csv holds (plan; usual: cut)
   --units SYSTEM     inch or metric; how lengths are read and shown (usual: inch)

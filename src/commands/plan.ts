@@ -11,6 +11,7 @@ import type { Library } from './library.js';
 import { loadRecipe } from './load-recipe.js';
 import { EXIT, failed, fine, type Outcome } from './outcome.js';
 import { setAnswers } from './set-answers.js';
+import { setMeasured } from './set-measured.js';
 
 export type Worked =
   | { readonly ok: true; readonly plan: Plan; readonly recipe: Recipe }
@@ -35,7 +36,15 @@ export function workOut(given: Arguments, library: Library, rest: readonly strin
   const { recipe } = loaded;
   const set = setAnswers(recipe, given.sets, given.display);
   if (!set.ok) return { ok: false, outcome: failed(set.problems, EXIT.usage) };
-  const made = makePlan(recipe, set.answers, given.display);
+  const planned = makePlan(recipe, set.answers, given.display);
+  const measured = planned.ok ? setMeasured(given.measured, planned.plan) : undefined;
+  if (measured?.ok === false) {
+    return { ok: false, outcome: failed(measured.problems, EXIT.usage) };
+  }
+  const made =
+    measured === undefined || measured.measured.size === 0
+      ? planned
+      : makePlan(recipe, set.answers, given.display, { ...measured, cut: [], isBought: false });
   if (!made.ok) return { ok: false, outcome: cannotStand(made.problems) };
   return { ok: true, plan: made.plan, recipe };
 }

@@ -47,4 +47,6 @@ export type Figure = {
 
 export const COMPUTED: Source = { publication: 'arithmetic on this plan', standing: 'computed' };
 export const ANSWERED: Source = { publication: 'your answer', standing: 'answer' };
+/** Found with the tape at the bench. */
+export const MEASURED: Source = { publication: 'measured at the bench', standing: 'answer' };
 export const COMMON_PRACTICE: Source = { publication: 'common practice', standing: 'practice' };

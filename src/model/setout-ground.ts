@@ -6,6 +6,7 @@ import type { Place } from '../recipe/place.js';
 import type { Problem } from '../recipe/problem.js';
 import type { BoardRule, Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
+import { type Measured, measuredSection, NOTHING_MEASURED } from './measured.js';
 import { type LazyName, lengthValue } from './setout-scope.js';
 import { Slate } from './setout-slate.js';
 import type { StackWish } from './stack.js';
@@ -20,8 +21,12 @@ export class Ground {
   constructor(
     readonly recipe: Recipe,
     readonly answers: Answers,
-    private readonly wet: boolean,
+    private readonly wood: { readonly wet: boolean; readonly measured?: Measured },
   ) {}
+
+  get measured(): Measured {
+    return this.wood.measured ?? NOTHING_MEASURED;
+  }
 
   /** The section of a kind of board, chosen in the scope of the whole piece. */
   sectionOf(board: string, scope: Scope, at: Place): Section | Problem {
@@ -55,10 +60,9 @@ export class Ground {
     const name = textOf(rule.section, scope);
     if (typeof name !== 'string') return name;
     const near = () => nearestWord(name, sectionNames());
-    return (
-      sectionNamed(name, this.wet) ??
-      unknown('section', { name, near: near(), at: rule.section.at })
-    );
+    const section = sectionNamed(name, this.wood.wet);
+    if (section !== undefined) return measuredSection(section, this.measured);
+    return unknown('section', { name, near: near(), at: rule.section.at });
   }
 }
 

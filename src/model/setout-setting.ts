@@ -18,27 +18,36 @@ export type SolvedRow = {
   readonly spacing: EvenSpacing;
 };
 
+/** Where an assembly is used: the scope of the whole piece, and the uses that lead there. */
+export type Use = { readonly whole: Scope; readonly path: string };
+
 /** One assembly with the sizes it is given: the scope that its formulas are worked out in. */
 export class Setting {
   readonly scope: Scope;
   private readonly rows = new Map<string, SolvedRow | Problem>();
 
-  /** `whole` is the scope of the whole piece; the whole itself has none yet and gives only `outer`. */
+  /** `use` is where it stands in the whole piece; the whole itself has none and gives only `outer`. */
   constructor(
     readonly ground: Ground,
     readonly assembly: Assembly,
     outer: Scope,
-    whole?: Scope,
+    use?: Use,
   ) {
     const names = new Map<string, LazyName>();
+    this.path = use?.path ?? '';
     this.scope = new LazyScope(names, outer);
-    this.whole = whole ?? this.scope;
-    if (whole === undefined) put(names, ground.boardNames(this.scope));
+    this.whole = use?.whole ?? this.scope;
+    if (use === undefined) {
+      put(names, ground.boardNames(this.scope));
+      put(names, this.measuredNames());
+    }
     put(names, this.sizeNames());
     put(names, this.layoutNames());
   }
 
   readonly whole: Scope;
+  /** `planter_box.side.`, the uses that it stands in. */
+  readonly path: string;
 
   /** How far a part reaches along an axis: its length, its width or its thickness. */
   extentOf(part: PartRule, axis: Axis): Mm | Problem {
@@ -82,10 +91,20 @@ export class Setting {
   private sizeNames(): readonly (readonly [string, LazyName])[] {
     return this.assembly.sizes.map(({ id, formula, at }) => {
       const work = (): Value | Problem => {
+        const measured = this.ground.measured.get(`${this.path}${id}`);
+        if (measured !== undefined) return lengthValue(measured);
         const found = evaluate(formula, this.scope);
         return found.ok ? found.value : found.problem;
       };
       return [id, { at, work }] as const;
+    });
+  }
+
+  /** Answers whose length was measured; sizes of those names stand in front of them. */
+  private measuredNames(): readonly (readonly [string, LazyName])[] {
+    const { at } = this.assembly;
+    return [...this.ground.measured].map(([name, value]) => {
+      return [name, { at, work: () => lengthValue(value) }] as const;
     });
   }
 

@@ -32,7 +32,7 @@ function boxesOf(part: Part): readonly BoardBox[] {
 
 function signatureOf(part: Part, notches: readonly BoardBox[]): string {
   const size = boardSize(part);
-  const head = [part.section.name, part.section.family, hundredths(size.along)].join(' ');
+  const head = [part.section.name, part.section.family, hundredths(part.length)].join(' ');
   if (notches.length === 0) return head;
   const shapes = turned(notches, size).map(boxes => notchShape(boxes.map(inHundredths)));
   return `${head} ${shapes.sort()[0]}`;

@@ -1,7 +1,7 @@
-import { COMPUTED, type Figure } from '../measure/figure.js';
+import { COMPUTED, type Figure, MEASURED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import { formatLength } from '../measure/format-length.js';
-import type { Display } from '../measure/quantities.js';
+import type { Display, Mm } from '../measure/quantities.js';
 import { snap } from '../measure/round.js';
 import type { Model, Part } from '../model/part.js';
 import { mirrorSignature, signature } from '../model/signature.js';
@@ -12,16 +12,30 @@ export type Batch = {
   readonly mark: string;
   readonly signature: string;
   readonly parts: readonly Part[];
+  /** They are cut already, at this length and not the one they would have now. */
+  readonly asCut?: Mm;
 };
+
+/** What is written on pieces already, by the ids of the parts that they are. */
+export type Kept = {
+  /** Marks of the plan before anything was measured. */
+  readonly marks: ReadonlyMap<string, string>;
+  /** Pieces that are cut otherwise than they would be now. */
+  readonly asCut: ReadonlyMap<string, { readonly mark: string; readonly length: Mm }>;
+};
+
+const NOTHING_KEPT: Kept = { marks: new Map(), asCut: new Map() };
 
 /**
  * Equal pieces of the model under one mark each, longest first within a section, sections by how
- * much wood they need. Equal means: same section, length and notches, however the piece is turned.
+ * much wood they need. Equal means: same section, length and notches, however the piece is turned; and
+ * pieces that are cut stay together under the mark they bear.
  */
-export function batches(model: Model): readonly Batch[] {
+export function batches(model: Model, kept: Kept = NOTHING_KEPT): readonly Batch[] {
   const alike = new Map<string, Part[]>();
   for (const part of model.parts) {
-    const key = signature(part);
+    const own = kept.asCut.get(part.id);
+    const key = own === undefined ? signature(part) : `${CUT} ${own.mark} ${own.length}`;
     const same = alike.get(key);
     if (same) same.push(part);
     else alike.set(key, [part]);
@@ -33,7 +47,36 @@ export function batches(model: Model): readonly Batch[] {
       nameOf(a).localeCompare(nameOf(b)) ||
       lengthOf(b) - lengthOf(a),
   );
-  return order.map(([key, parts], at) => ({ mark: markAt(at), signature: key, parts }));
+  return marked(order, kept);
+}
+
+/** Begins the key of pieces that are cut; no signature of a section does. */
+const CUT = 'cut:';
+
+/** A mark that is written on pieces stays with them; the others get theirs, or the next free letter. */
+function marked(
+  order: readonly (readonly [string, readonly Part[]])[],
+  { marks, asCut }: Kept,
+): readonly Batch[] {
+  const taken = new Set([...asCut.values()].map(({ mark }) => mark));
+  const planned = new Set(marks.values());
+  let next = 0;
+  const fresh = (): string => {
+    for (;;) {
+      const mark = markAt(next);
+      next += 1;
+      if (!taken.has(mark) && !planned.has(mark)) return mark;
+    }
+  };
+  return order.map(([key, parts]) => {
+    const first = firstOf(parts);
+    const own = asCut.get(first.id);
+    if (own !== undefined) return { mark: own.mark, signature: key, parts, asCut: own.length };
+    const before = marks.get(first.id);
+    const mark = before === undefined || taken.has(before) ? fresh() : before;
+    taken.add(mark);
+    return { mark, signature: key, parts };
+  });
 }
 
 /** `A`, `B` … `Z`, `AA`: letters that look like figures (I, O) are left out. */
@@ -46,7 +89,7 @@ export function markAt(at: number): string {
 /** Rows of the cut list; lengths on the marking grid. */
 export function cutList(all: readonly Batch[], display: Display): readonly CutRow[] {
   const markBySignature = new Map(all.map(batch => [batch.signature, batch.mark]));
-  return all.map(({ mark, parts, signature: own }) => {
+  return all.map(({ mark, parts, signature: own, asCut }) => {
     const first = firstOf(parts);
     const mirrored = mirrorSignature(first);
     const otherHand = mirrored === own ? undefined : markBySignature.get(mirrored);
@@ -58,7 +101,7 @@ export function cutList(all: readonly Batch[], display: Display): readonly CutRo
       section: first.section.name,
       width: sectionFigure(first, 'width'),
       thickness: sectionFigure(first, 'thickness'),
-      length: cutLength(first, display),
+      length: asCut === undefined ? cutLength(first, display) : cutAlready(asCut, display),
       count: parts.length,
       notches: [],
       ...(otherHand === undefined ? {} : { otherHand }),
@@ -75,9 +118,17 @@ function cutLength(part: Part, display: Display): Figure {
   return figure(length, 'mm', because, COMPUTED);
 }
 
+function cutAlready(length: Mm, display: Display): Figure {
+  const because = `cut already at ${formatLength(length, display)}; it stays as it is`;
+  return figure(length, 'mm', because, MEASURED);
+}
+
 function sectionFigure(part: Part, side: 'width' | 'thickness'): Figure {
   const { section } = part;
-  const because = `a ${section.name} is sold ${section.sold}`;
+  const because =
+    section.source === MEASURED
+      ? `these boards of ${section.name}, as measured`
+      : `a ${section.name} is sold ${section.sold}`;
   return figure(section[side], 'mm', because, section.source);
 }
 

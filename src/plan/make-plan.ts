@@ -7,25 +7,25 @@ import { setOut } from '../model/setout.js';
 import { weightOf } from '../model/weight.js';
 import type { Problem } from '../recipe/problem.js';
 import { answerText, askedQuestions } from '../recipe/questions.js';
-import type { Assembly, NotchRule, Recipe } from '../recipe/recipe.js';
+import type { Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
-import { batches, cutList } from './cut-list.js';
+import type { AtBench } from './as-cut.js';
 import { fasteners } from './fasteners.js';
 import { fitChecks } from './fit-checks.js';
 import { gluePlan } from './glue-plan.js';
 import { hardware } from './hardware.js';
 import { holdInputs } from './hold-roles.js';
 import { holdRows, notChecked } from './holds.js';
-import { notchNames, notchRows } from './notch-rows.js';
-import type { AnswerLine, CutRow, NotchRow, Plan, Purchase } from './plan.js';
+import type { AnswerLine, Plan, Purchase } from './plan.js';
 import { planScope } from './plan-scope.js';
-import { purchases } from './purchases.js';
 import { sawOrder } from './saw-order.js';
+import { sawing } from './sawing.js';
 import { sealerPlan } from './sealer-plan.js';
 import { type Setting, settingOf } from './setting.js';
 import { sizeLines } from './size-lines.js';
 import { spacingRows } from './spacing-rows.js';
 import { steps } from './steps.js';
+import { tightWords } from './tight-words.js';
 import { timePlan } from './time-plan.js';
 import { cautionsOf, toolsOf } from './tool-rows.js';
 import { withTradeLines } from './trade-lines.js';
@@ -39,34 +39,30 @@ export type MadePlan =
 
 /**
  * The whole job from a recipe and complete answers: the one place where the stages are joined. The
- * same inputs give the same plan. Problems are those of setting out: a piece that can't stand there.
+ * same inputs give the same plan. What was measured at the bench takes the place of what was planned,
+ * and pieces that are cut stay as they are. Problems are those of setting out: a piece that can't stand there.
  */
-export function makePlan(recipe: Recipe, answers: Answers, display: Display): MadePlan {
+export function makePlan(
+  recipe: Recipe,
+  answers: Answers,
+  display: Display,
+  bench?: AtBench,
+): MadePlan {
   const setting = settingOf(answers, display);
-  const out = setOut(recipe, answers, { wet: setting.dryness.wetSections, display });
+  const wood = { wet: setting.dryness.wetSections, ...(bench && { measured: bench.measured }) };
+  const out = setOut(recipe, answers, { ...wood, display });
   if (!out.ok) return out;
   const { model } = out;
-  const alike = batches(model);
-  const notches = notchRows(alike, notchNames(notchRules(recipe)), display);
-  const rows = withNotches(cutList(alike, display), notches);
+  const sawn = sawing(recipe, answers, { out, setting, bench });
   const { rows: screws, ...held } = fasteners(model, setting);
   const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
   const scope = planScope(out.scope, screws, wet, display);
-  const bought = purchases(rows, setting);
-  const worked = {
-    model,
-    scope,
-    display,
-    cutList: rows,
-    notches,
-    fasteners: screws,
-    purchases: bought,
-    ...wet,
-  };
+  const worked = { model, scope, display, ...sawn, fasteners: screws, ...wet };
   const bare = steps(recipe.steps, worked);
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const build = withTradeLines(bare, trade, display);
-  const troubles = [...held.troubles, ...tradeTroubles(trade, screws)];
+  const tight = tightWords(out.tight, model, display);
+  const troubles = [...held.troubles, ...tradeTroubles(trade, screws), ...tight];
   const spacing = spacingRows(model, setting);
   const carry = holdInputs(recipe, answers, setting);
   const holds = holdRows(model, carry);
@@ -78,11 +74,9 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
       overall: overallFigures(model),
       weight: weightFigure(model, setting),
       sizes: sizeLines(out.sizes),
-      cutList: rows,
-      sawOrder: sawOrder(rows),
-      notches,
-      purchases: bought,
-      cost: costFigure(bought),
+      ...sawn,
+      sawOrder: sawOrder(sawn.cutList),
+      cost: costFigure(sawn.purchases),
       spacing,
       screws,
       hardware: hardware(screws, wet.glue, wet.sealer, setting),
@@ -93,23 +87,12 @@ export function makePlan(recipe: Recipe, answers: Answers, display: Display): Ma
       holdsNot: recipe.holds.length > 0 ? notChecked(carry) : [],
       tools: toolsOf(build),
       cautions: cautionsOf(build, setting),
-      warnings: warnings({ fit, holds, purchases: bought, spacing, troubles, setting }),
+      warnings: warnings({ fit, holds, purchases: sawn.purchases, spacing, troubles, setting }),
       steps: build,
       time: timePlan(build, setting),
       model,
     },
   };
-}
-
-function notchRules(recipe: Recipe): readonly NotchRule[] {
-  return [recipe.whole, ...recipe.assemblies].flatMap((assembly: Assembly) => assembly.notches);
-}
-
-function withNotches(rows: readonly CutRow[], notches: readonly NotchRow[]): readonly CutRow[] {
-  return rows.map(row => ({
-    ...row,
-    notches: notches.filter(notch => notch.mark === row.mark).map(notch => notch.id),
-  }));
 }
 
 function named(recipe: Recipe, answers: Answers, display: Display) {

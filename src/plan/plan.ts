@@ -6,6 +6,7 @@ import type { DayRule } from './day-rule.js';
 import type { FootRow } from './foot-rows.js';
 import type { GlueUpRow } from './glue-rows.js';
 import type { HoldRow } from './hold-row.js';
+import type { MeasureRow } from './measures.js';
 import type { PlanterRow } from './planter.js';
 import type { Purchase } from './purchase.js';
 import type { SquareRow } from './squares.js';
@@ -27,6 +28,8 @@ export type Plan = {
   readonly overall: { readonly width: Figure; readonly depth: Figure; readonly height: Figure };
   readonly weight: Figure;
   readonly sizes: readonly SizeLine[];
+  /** What can be measured, and what was. */
+  readonly measures: readonly MeasureRow[];
   readonly cutList: readonly CutRow[];
   readonly sawOrder: readonly StopSetting[];
   readonly notches: readonly NotchRow[];

@@ -10,11 +10,17 @@ import { missingWords, proofWords } from './purchase-words.js';
 import { cheaperRipped } from './rip-purchase.js';
 import type { Setting } from './setting.js';
 
-/** Boards to buy and to cut, section by section in the order of the cut list. */
-export function purchases(rows: readonly CutRow[], setting: Setting): readonly Purchase[] {
+/** Boards to buy and to cut, section by section in the order of the cut list; `bought` knows those that are there. */
+export function purchases(
+  rows: readonly CutRow[],
+  setting: Setting,
+  bought?: (own: readonly CutRow[]) => Purchase | undefined,
+): readonly Purchase[] {
   const sections = [...new Set(rows.map(row => row.section))];
   return sections.map(section => {
     const own = rows.filter(row => row.section === section);
+    const there = bought?.(own);
+    if (there !== undefined) return there;
     return cheaperRipped(purchase(own, section, setting), own, setting);
   });
 }

@@ -43,7 +43,11 @@ export function isFresh({ kind }: RackBoard): boolean {
  * The rack before the first cut: the boards of the plan, bought or on hand, and what was on hand besides.
  * Undefined for a section that the plan does not buy.
  */
-export function plannedRack(plan: Plan, section: string, setting: Setting): Rack | undefined {
+export function plannedRack(
+  plan: Pick<Plan, 'purchases' | 'cutList'>,
+  section: string,
+  setting: Setting,
+): Rack | undefined {
   const purchase = plan.purchases.find(it => it.section === section);
   if (purchase === undefined) return undefined;
   const rows = plan.cutList.filter(row => row.section === section);

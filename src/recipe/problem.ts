@@ -111,6 +111,7 @@ export type CheckProblem =
       readonly name: string;
       readonly near: string | undefined;
     }
+  | { readonly is: 'not-measurable'; readonly size: string; readonly got: KindName }
   | { readonly is: 'missing-take'; readonly take: string; readonly assembly: string }
   | { readonly is: 'wrong-list'; readonly name: string }
   | { readonly is: 'inside-itself'; readonly assembly: string }

@@ -2,7 +2,7 @@ import type { Formula, Template } from './formula.js';
 import type { Place } from './place.js';
 import type { StepRule } from './step-rule.js';
 
-export type { Phase, StepRule, TimerRule } from './step-rule.js';
+export type { MeasureRule, Phase, StepRule, TimerRule } from './step-rule.js';
 
 /**
  * What a project file may say, after reading: names are unique, every formula is parsed, and each

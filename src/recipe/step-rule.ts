@@ -32,6 +32,8 @@ export type StepRule = {
   readonly notches: readonly string[];
   /** Joints that this step closes. */
   readonly joins: readonly string[];
+  /** Sizes that can be measured here; what is not cut yet follows them. */
+  readonly measure: readonly MeasureRule[];
   /** Parts or uses of assemblies that are set in place here: bright in the picture. */
   readonly sets: readonly Selector[];
   readonly tally?: Formula;
@@ -39,6 +41,17 @@ export type StepRule = {
   /** Minutes of hands-on work beside what the counts imply. */
   readonly minutes?: Formula;
   readonly when?: Formula;
+  readonly at: Place;
+};
+
+/** A size of the piece that the tape may find other than planned. */
+export type MeasureRule = {
+  /** `seat`, a size or an answer of the whole; `end_panel.opening_height`, a size of a use. */
+  readonly size: string;
+  /** What is measured, in words. */
+  readonly say: string;
+  /** Which of several readings counts: a piece that has to go in everywhere goes by the least. */
+  readonly take: 'average' | 'least' | 'most';
   readonly at: Place;
 };
 

@@ -28,6 +28,27 @@ steps: []
 
 const csvRows = (text: string) => text.trimEnd().split('\r\n');
 
+describe('notchbook plan --measured', () => {
+  test('plans with what was measured', () => {
+    const { out, code } = run('plan', 'planter-bench', '--measured', '2x4.width=3-3/8in');
+    expect(code).toBe(0);
+    expect(out).toContain('1-1/2 in x 3-3/8 in');
+  });
+
+  test.each([
+    ['2x4.widt=3in', 'nothing of that name is measured on this piece. Did you mean 2x4.width?'],
+    ['2x4.width', 'write it as name=length'],
+    ['2x4.width=wide', 'name=length'],
+    ['2x4.width=35in', 'by the plan it is 3-1/2 in. Measure again.'],
+  ])('refuses %s', (word, words) => {
+    const { out, err, code } = run('plan', 'planter-bench', '--measured', word);
+    expect(code).toBe(2);
+    expect(out).toBe('');
+    if (word !== '2x4.width=wide') expect(err).toContain(words);
+    else expect(err).toMatch(/^.*--measured 2x4\.width=wide: \S/);
+  });
+});
+
 describe('notchbook plan', () => {
   test('prints the whole job', () => {
     const { out, err, code } = run('plan', 'planter-bench');

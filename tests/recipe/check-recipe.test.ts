@@ -142,6 +142,24 @@ describe('each mistake is told at its mark', () => {
       ['There is no layout "legs".'],
     ],
     [
+      'a size to measure that there is not',
+      [['who: lead', 'who: lead\n    measure: [‸{ size: leg_hight, say: Under the slat }]']],
+      [
+        'There is no named size "leg_hight". Did you mean leg_height? Write use.size for a size inside an assembly.',
+      ],
+    ],
+    [
+      'a size to measure that no tape can',
+      [
+        ['leg_height: {', 'ratio: = seat / leg_height\n  leg_height: {'],
+        ['at: [0, 0, 0]\n', 'at: [= 0 in * ratio, 0, 0]\n'],
+        ['who: lead', 'who: lead\n    measure: [‸{ size: ratio, say: How slender it is }]'],
+      ],
+      [
+        '"ratio" is a plain number: only a length can be measured with a tape. Name a size that is a length.',
+      ],
+    ],
+    [
       'a joint that a step does not find',
       [
         ['  - id: join', '  - ‸id: join'],

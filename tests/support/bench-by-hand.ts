@@ -12,10 +12,13 @@ export type Sizes = {
   readonly planterHeight: number;
   readonly slat: 'thick' | 'thin';
   readonly slatGap: number;
+  /** Width of the 2x4s that lie there, where it is not what they are dressed to. */
+  readonly width?: number;
 };
 
 const T = 1.5;
-const W = 3.5;
+/** Width of a 1x4. */
+const PLANK = 3.5;
 
 /** How many pieces leave the gap nearest to the wish, equal gaps at both ends too. */
 export function evenCount(over: number, piece: number, want: number, least: number, most: number) {
@@ -26,7 +29,7 @@ export function evenCount(over: number, piece: number, want: number, least: numb
 
 /** Count by `section length` for everything but the pot blocks. */
 export function piecesByHand(sizes: Sizes): ReadonlyMap<string, number> {
-  const { seat, depth, planterWidth, planterHeight } = sizes;
+  const { seat, depth, planterWidth, planterHeight, width: W = 3.5 } = sizes;
   const slatThick = sizes.slat === 'thick' ? 1.5 : 1;
   const slatBoard = sizes.slat === 'thick' ? '2x4' : '5/4x4';
   const railBoard = seat > 52 ? '2x6' : '2x4';
@@ -53,12 +56,12 @@ export function piecesByHand(sizes: Sizes): ReadonlyMap<string, number> {
   add(railBoard, seat, 2);
   if (third) {
     add(railBoard, seat - 2 * T, 1);
-    add('2x4', railTop - (seat > 52 ? 5.5 : 3.5) - T, 2);
+    add('2x4', railTop - (seat > 52 ? 5.5 : W) - T, 2);
   }
   if (seat > 48) add('2x4', seat - 2 * T, 1);
   add(slatBoard, depth, evenCount(seat, W, sizes.slatGap, 1 / 8, 5 / 8)?.n ?? 0);
   add('2x4', depth - 2 * T, 4);
-  const planks = evenCount(depth - 2 * T, W, 3 / 4, 1 / 8, 1.5);
+  const planks = evenCount(depth - 2 * T, PLANK, 3 / 4, 1 / 8, 1.5);
   add('1x4', planterWidth - 2 * T - 1 / 4, 2 * (planks?.n ?? 0));
   add('2x4', W, 8 + 4 + (third ? 2 : 0));
   return found;

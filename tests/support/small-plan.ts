@@ -196,6 +196,7 @@ export function smallPlan(): Plan {
       height: told(inches(18), 'mm', 'height of the seat'),
     },
     weight: told(40, 'kg', 'boards of pine at 12% moisture'),
+    measures: [],
     sizes: [{ id: 'seat', figure: told(inches(48), 'mm', 'your answer') }],
     cutList: [
       {

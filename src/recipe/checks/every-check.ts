@@ -6,6 +6,7 @@ import { checkDuplicates } from './duplicates.js';
 import type { Site } from './formula-sites.js';
 import { checkFits, checkFormulas } from './formulas.js';
 import type { Instances } from './instances.js';
+import { checkMeasures } from './measures.js';
 import { checkRanges } from './ranges.js';
 import { checkKnown, checkReferences, type Known } from './references.js';
 
@@ -23,6 +24,7 @@ export const SAYING_CHECKS: readonly ((view: View) => readonly Problem[])[] = [
   ({ recipe, sites }) => checkFits(recipe.fit, sites),
   ({ recipe }) => checkCircles(recipe),
   ({ recipe, made }) => checkReferences(recipe, made),
+  ({ recipe }) => checkMeasures(recipe),
   ({ recipe, known }) => checkKnown(recipe, known),
   ({ recipe, known }) => checkSections(recipe, known.sections),
   ({ recipe }) => checkDuplicates(recipe),

@@ -1,4 +1,4 @@
-import type { Phase, StepRule, TimerRule } from '../recipe.js';
+import type { MeasureRule, Phase, StepRule, TimerRule } from '../recipe.js';
 import type { Entry } from './entry.js';
 import { grouped, listed, needed, optional, present, type Reader } from './reader.js';
 import { formulaOf, idOf, oneOf, pathOf, selectorOf, templateOf, textOf } from './scalars.js';
@@ -39,6 +39,17 @@ const timer: Reader<TimerRule> = (entry, log) => {
   return read === undefined ? undefined : { ...read, before: read.before ?? [] };
 };
 
+const measureWords = grouped('a measure', {
+  size: needed(pathOf),
+  say: needed(textOf),
+  take: optional(oneOf(['average', 'least', 'most'])),
+});
+
+const measure: Reader<MeasureRule> = (entry, log) => {
+  const read = measureWords(entry, log);
+  return read === undefined ? undefined : { ...read, take: read.take ?? 'average', at: entry.at };
+};
+
 const texts = listed(templateOf, MOST_ENTRIES);
 const ids = listed(idOf('hyphens'), MOST_ENTRIES);
 const paths = listed(pathOf, MOST_ENTRIES);
@@ -58,6 +69,7 @@ const words = grouped('a step', {
   cuts: optional(selectors),
   notches: optional(paths),
   joins: optional(paths),
+  measure: optional(listed(measure, MOST_ENTRIES)),
   sets: optional(selectors),
   tally: optional(formulaOf('number')),
   timers: optional(listed(timer, MOST_ENTRIES)),
@@ -69,8 +81,8 @@ const step: Reader<StepRule> = (entry, log) => {
   const read = words(entry, log);
   if (read === undefined) return undefined;
   const { tools = [], look = [], care = [], cuts = [], ...rest } = read;
-  const { notches = [], joins = [], sets = [], timers = [], ...others } = rest;
-  const lists = { tools, look, care, cuts, notches, joins, sets, timers };
+  const { notches = [], joins = [], measure = [], sets = [], timers = [], ...others } = rest;
+  const lists = { tools, look, care, cuts, notches, joins, measure, sets, timers };
   return { ...present(others), ...lists, at: entry.at };
 };
 

@@ -31,6 +31,10 @@ export const CHECK_WORDS: WordsFor<CheckProblem> = {
     problem: `${NOT_THERE[target] ?? `There is no ${TARGETS[target]}`} ${quoted(name)}.`,
     hint: sentences(didYouMean(near), howToAdd(target)),
   }),
+  'not-measurable': ({ size, got }) => ({
+    problem: `${quoted(size)} is ${got}: only a length can be measured with a tape.`,
+    hint: 'Name a size that is a length.',
+  }),
   'missing-take': ({ take, assembly }) => ({
     problem: `The assembly ${assembly} takes ${take}, and it is not given here.`,
     hint: `Add a line ${take}: = ...`,
@@ -99,5 +103,6 @@ export const CHECK_WORDS: WordsFor<CheckProblem> = {
 
 function howToAdd(target: Target): string {
   if (target === 'part') return 'Write use.part for a part inside an assembly.';
+  if (target === 'size') return 'Write use.size for a size inside an assembly.';
   return target === 'section' ? 'Write it as it is sold, such as 2x4 or 45x95.' : '';
 }

@@ -1,0 +1,130 @@
+import { COMPUTED } from '../measure/figure.js';
+import { figure } from '../measure/figure-text.js';
+import { formatLength } from '../measure/format-length.js';
+import type { Mm } from '../measure/quantities.js';
+import { fromUnits, toUnits } from '../measure/round.js';
+import { buyLines } from './buy-lines.js';
+import type { BoughtBoard, CutRow, Plan, Purchase } from './plan.js';
+import { plannedRack, type Rack, type RackBoard, type RackCut } from './rack.js';
+import { roomOn } from './rack-room.js';
+import { replan } from './replan.js';
+import type { Setting } from './setting.js';
+
+type Bought = Pick<Plan, 'purchases' | 'cutList'>;
+
+/** What is sawn already, by the ids of the parts that it is. */
+export type Sawn = ReadonlySet<string>;
+
+/**
+ * The boards of a plan, cut by a new cut list: they are bought, and some are begun. Every piece stays on
+ * its board as long as it fits; what does not is moved, or bought for. Undefined where the section was
+ * not in the plan before, or is ripped out of wider boards.
+ */
+export function refit(
+  before: Bought,
+  rows: readonly CutRow[],
+  sawn: Sawn,
+  setting: Setting,
+): Purchase | undefined {
+  const [first] = rows;
+  const old = before.purchases.find(({ section }) => section === first?.section);
+  if (first === undefined || old === undefined || old.ripped !== undefined) return undefined;
+  const cuts = cutsNow(old, before, rows);
+  const bench = { done: (id: string) => sawn.has(id), kerf: old.kerf, trim: old.trim };
+  const planned = plannedRack({ purchases: [old], cutList: rows }, first.section, setting);
+  if (planned === undefined) return undefined;
+  const rack = {
+    ...planned,
+    boards: planned.boards.map((it, at) => begun(it, cuts[at] ?? [], bench)),
+  };
+  const open = rows.flatMap(({ mark, name, length, pieces }) => {
+    const count = pieces.filter(id => !sawn.has(id)).length;
+    return count === 0 ? [] : [{ mark, name, length: length.value, count }];
+  });
+  const shared = replan(withinBoards(rack), { needed: open, setting, hasRemains: false });
+  const boards = shared.rack.boards.flatMap((board, at): readonly BoughtBoard[] => {
+    const own = (cuts[at] ?? []).filter(({ id }) => bench.done(id));
+    const all = [...own.map(({ mark, length }) => ({ mark, length })), ...board.cuts];
+    const was = old.boards[at];
+    if (was === undefined && all.length === 0) return [];
+    const length = planned.boards[at]?.length ?? board.length;
+    const onHand = was?.onHand ?? board.kind === 'spare';
+    return [boardOf({ number: at + 1, length, onHand, cuts: all }, old)];
+  });
+  return {
+    ...old,
+    width: first.width,
+    thickness: first.thickness,
+    boards: boards.map((board, at) => ({ ...board, number: at + 1 })),
+    buy: buyLines(planned.asked, boards, setting.display),
+    cost: figure(
+      old.cost.value + (old.priced ? shared.cost : 0),
+      'cents',
+      shared.cost > 0 && old.priced
+        ? 'as planned, and what has to be bought besides'
+        : old.cost.because,
+      COMPUTED,
+    ),
+    proof: { kind: 'none', words: 'The boards are those of the plan, cut by the measured sizes.' },
+    missing: shared.missing.map(
+      it => `no board for ${it.count} x ${it.mark} ${formatLength(it.length, setting.display)}`,
+    ),
+  };
+}
+
+type Cut = RackCut & { readonly id: string };
+
+/** What each board of the plan gives now: the same parts, at the length that they have now. */
+function cutsNow(
+  old: Purchase,
+  before: Bought,
+  rows: readonly CutRow[],
+): readonly (readonly Cut[])[] {
+  const rowOf = new Map(rows.flatMap(row => row.pieces.map(id => [id, row] as const)));
+  const left = new Map(before.cutList.map(({ mark, pieces }) => [mark, [...pieces]]));
+  return old.boards.map(({ cuts }) =>
+    cuts.flatMap(({ mark }): readonly Cut[] => {
+      const id = left.get(mark)?.shift();
+      const row = id === undefined ? undefined : rowOf.get(id);
+      if (id === undefined || row === undefined) return [];
+      return [{ id, mark: row.mark, length: row.length.value }];
+    }),
+  );
+}
+
+type Saw = { readonly kerf: Mm; readonly trim: Mm };
+type Bench = Saw & { readonly done: (id: string) => boolean };
+
+/** A board of which these pieces are sawn and those are still to be. */
+function begun(board: RackBoard, cuts: readonly Cut[], { done, kerf, trim }: Bench): RackBoard {
+  const own = cuts.filter(({ id }) => done(id));
+  const open = cuts.filter(({ id }) => !done(id)).map(({ mark, length }) => ({ mark, length }));
+  if (own.length === 0) return { ...board, cuts: longestFirst(open) };
+  const gone = own.reduce((sum, { length }) => sum + length + kerf, trim + kerf);
+  const length = Math.max(0, board.length - gone);
+  return { ...board, kind: 'started', length, cuts: longestFirst(open) };
+}
+
+function longestFirst(cuts: readonly RackCut[]): readonly RackCut[] {
+  return [...cuts].sort((a, b) => b.length - a.length);
+}
+
+/** Where the pieces of a board have grown too long for it, the shortest lose their place. */
+function withinBoards(rack: Rack): Rack {
+  const fitting = (board: RackBoard): RackBoard => {
+    const last = board.cuts.at(-1);
+    if (last === undefined) return board;
+    const others = { ...board, cuts: board.cuts.slice(0, -1) };
+    return roomOn(others, rack) >= toUnits(last.length, 'up') ? board : fitting(others);
+  };
+  return { ...rack, boards: rack.boards.map(fitting) };
+}
+
+/** A board with what is left over behind its last cut, and how far in the first cut may start. */
+function boardOf(board: Omit<BoughtBoard, 'offcut' | 'slack'>, { kerf, trim }: Saw): BoughtBoard {
+  const blade = toUnits(kerf, 'up');
+  const usable = toUnits(board.length, 'down') - toUnits(trim + kerf, 'up');
+  const used = board.cuts.reduce((sum, { length }) => sum + toUnits(length, 'up') + blade, -blade);
+  const slack = fromUnits(Math.max(0, usable - used));
+  return { ...board, slack, offcut: fromUnits(Math.max(0, usable - used - blade)) };
+}

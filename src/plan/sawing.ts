@@ -1,0 +1,91 @@
+import { type SetOut, setOut } from '../model/setout.js';
+import type { Assembly, NotchRule, Recipe } from '../recipe/recipe.js';
+import type { Answers } from '../recipe/values.js';
+import { type AtBench, keptFrom } from './as-cut.js';
+import { type Batch, batches, cutList, type Kept } from './cut-list.js';
+import { type MeasureRow, measureRows } from './measures.js';
+import { notchNames, notchRows } from './notch-rows.js';
+import type { CutRow, NotchRow, Purchase } from './plan.js';
+import { purchases } from './purchases.js';
+import { refit } from './refit.js';
+import type { Setting } from './setting.js';
+
+/** What is sawn, from which boards, and what of it can be measured. */
+export type Sawing = {
+  readonly cutList: readonly CutRow[];
+  readonly notches: readonly NotchRow[];
+  readonly purchases: readonly Purchase[];
+  readonly measures: readonly MeasureRow[];
+};
+
+type Standing = Extract<SetOut, { readonly ok: true }>;
+
+type Given = {
+  readonly out: Standing;
+  readonly setting: Setting;
+  /** None as long as nothing was measured. */
+  readonly bench: AtBench | undefined;
+};
+
+/** The cut list, its notches and its boards; pieces that are cut and boards that are there stay. */
+export function sawing(recipe: Recipe, answers: Answers, { out, setting, bench }: Given): Sawing {
+  const before = bench === undefined ? undefined : beforeMeasuring(recipe, answers, setting);
+  const kept = before && bench && keptFrom(before.alike, out.model, bench, setting.display);
+  const { rows, notches } = rowsOf(recipe, { out, kept, setting });
+  const bought = before !== undefined && bench?.isBought === true ? before.bought() : undefined;
+  const sawn = new Set(bench?.cut.flatMap(({ pieces }) => pieces) ?? []);
+  return {
+    cutList: rows,
+    notches,
+    purchases: purchases(rows, setting, own => bought && refit(bought, own, sawn, setting)),
+    measures: measureRows({
+      rules: recipe.steps,
+      rows: before?.rows ?? rows,
+      measured: bench?.measured ?? new Map(),
+      planned: (before?.out ?? out).sizeAt,
+    }),
+  };
+}
+
+type Before = {
+  readonly alike: readonly Batch[];
+  readonly rows: readonly CutRow[];
+  readonly out: Standing;
+  /** The boards that were bought by that plan. */
+  readonly bought: () => {
+    readonly purchases: readonly Purchase[];
+    readonly cutList: readonly CutRow[];
+  };
+};
+
+/** The piece by recipe and answers alone: its marks stay, and its boards are the ones that lie there. */
+function beforeMeasuring(recipe: Recipe, answers: Answers, setting: Setting): Before | undefined {
+  const out = setOut(recipe, answers, {
+    wet: setting.dryness.wetSections,
+    display: setting.display,
+  });
+  if (!out.ok) return undefined;
+  const { alike, rows } = rowsOf(recipe, { out, kept: undefined, setting });
+  const bought = () => ({ purchases: purchases(rows, setting), cutList: rows });
+  return { alike, rows, out, bought };
+}
+
+type RowsOf = Pick<Given, 'out' | 'setting'> & { readonly kept: Kept | undefined };
+
+function rowsOf(recipe: Recipe, { out, kept, setting }: RowsOf) {
+  const { display } = setting;
+  const alike = batches(out.model, kept);
+  const notches = notchRows(alike, notchNames(notchRules(recipe)), display);
+  return { alike, notches, rows: withNotches(cutList(alike, display), notches) };
+}
+
+function notchRules(recipe: Recipe): readonly NotchRule[] {
+  return [recipe.whole, ...recipe.assemblies].flatMap((assembly: Assembly) => assembly.notches);
+}
+
+function withNotches(rows: readonly CutRow[], notches: readonly NotchRow[]): readonly CutRow[] {
+  return rows.map(row => ({
+    ...row,
+    notches: notches.filter(notch => notch.mark === row.mark).map(notch => notch.id),
+  }));
+}
