@@ -56,6 +56,7 @@ export function adviceLines(advice: Advice, display: Display): readonly string[]
     ...advice.again.map(it => `Then again for the new one: step ${it.number}, ${it.title}.`),
     ...(buy === '' ? [] : [`Buy before next time: ${buy}. All other pieces can be cut meanwhile.`]),
     ...remainsLines(advice, display),
+    ...spareLines(advice, display),
     assumption(section),
   ];
 }
@@ -66,7 +67,10 @@ export function newCutWords(advice: Advice, display: Display): string {
 }
 
 /** Boards that are cut otherwise now; the sound part is told apart. */
-function boardLines({ changed }: RackOutcome, display: Display): readonly string[] {
+export function boardLines(
+  { changed }: Pick<RackOutcome, 'changed'>,
+  display: Display,
+): readonly string[] {
   const others = changed.filter(({ kind }) => kind !== 'remains');
   const cutting = others.filter(({ cuts }) => cuts.length > 0);
   const free = others.filter(({ cuts }) => cuts.length === 0);
@@ -79,7 +83,10 @@ function boardLines({ changed }: RackOutcome, display: Display): readonly string
 }
 
 /** Where the wood is too short for a hand beside the blade. */
-function shortLines({ changed }: RackOutcome, display: Display): readonly string[] {
+export function shortLines(
+  { changed }: Pick<RackOutcome, 'changed'>,
+  display: Display,
+): readonly string[] {
   if (!changed.some(board => board.cuts.length > 0 && isShortToHold(board))) return [];
   return [
     `That wood is short: clamp it or saw it by hand. No hand within ${formatLength(NO_HANDS, display)} of a blade.`,
@@ -124,10 +131,29 @@ export function addedVerdict(outcome: RackOutcome, display: Display): string {
 
 /** What to do with it, one line a thing. */
 export function addedLines(outcome: RackOutcome, display: Display): readonly string[] {
-  const lines = [...boardLines(outcome, display), ...shortLines(outcome, display)];
-  return [...lines, assumption(outcome.section)];
+  return [
+    ...boardLines(outcome, display),
+    ...shortLines(outcome, display),
+    ...spareLines(outcome, display),
+    assumption(outcome.section),
+  ];
 }
 
-function assumption(section: string): string {
+/** Where the next slip would have no wood: what one more board costs. */
+export function spareLines(
+  { spare, buy, section, priced }: RackOutcome,
+  display: Display,
+): readonly string[] {
+  if (spare === undefined) return [];
+  const { piece, board } = spare;
+  const price = priced ? ` at ${formatMoney(board.cost)}` : '';
+  const more = buy.length > 0 ? 'one more besides' : 'one more board';
+  return [
+    `No spare is left: another slip with ${piece.mark} would take ${more}, ${formatBoardLength(board.length, display)} of ${section}${price}.`,
+  ];
+}
+
+/** Said below every answer: what nobody has told the workbook. */
+export function assumption(section: string): string {
   return `This takes it that the ${section} boards were cut as the plan numbers them. If not, trust the tape.`;
 }

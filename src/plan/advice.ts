@@ -1,9 +1,10 @@
 import type { Cents, Mm } from '../measure/quantities.js';
 import { atMost } from '../measure/tolerance.js';
 import type { Step } from './plan.js';
-import type { RackBoard } from './rack.js';
+import type { Rack, RackBoard } from './rack.js';
 import { type Bench, type RackNow, rackNow } from './rack-now.js';
 import { isOffcut } from './rack-room.js';
+import { hasRoomFor, oneBoardMore, type SpareBoard } from './rack-spare.js';
 import {
   type AddedBoards,
   cutStepsOf,
@@ -41,6 +42,8 @@ export type RackOutcome = {
   readonly missing: readonly Needed[];
   /** What a board has to measure for the longest of those: the piece, squaring and blade. */
   readonly longEnough: Mm;
+  /** Where one more slip with the longest piece still to be cut finds no wood: the piece, and what saves it. */
+  readonly spare: { readonly piece: Needed; readonly board: SpareBoard } | undefined;
 };
 
 /** A step by its number, from 1, and its title. */
@@ -75,7 +78,7 @@ export function adviceOn(spoiled: SpoiledPiece, bench: Bench): Advice | undefine
   const { left } = spoiled;
   const becomes = left > 0 ? becomesOf(now, bench) : [];
   const again = stepsAgain(row.pieces, bench);
-  return { ...outcomeOf(now), ...fitOf(now, piece, isLong), piece, left, becomes, again };
+  return { ...outcomeOf(now, bench), ...fitOf(now, piece, isLong), piece, left, becomes, again };
 }
 
 /** Notches cut in its like before have to be cut in the new one too. */
@@ -91,7 +94,7 @@ function stepsAgain(pieces: readonly string[], { plan, work }: Bench): readonly 
 /** How the boards of a section are cut after one was added; undefined where the plan buys none of it. */
 export function adviceOnAdded({ section }: AddedBoards, bench: Bench): RackOutcome | undefined {
   const now = rackNow(section, bench);
-  return now === undefined ? undefined : outcomeOf(now);
+  return now === undefined ? undefined : outcomeOf(now, bench);
 }
 
 function fitOf({ last }: RackNow, piece: Needed, isLong: boolean): Pick<Advice, 'fits' | 'serves'> {
@@ -107,7 +110,8 @@ function fitOf({ last }: RackNow, piece: Needed, isLong: boolean): Pick<Advice, 
   return { fits: last.how === 'beside' && fromOffcut ? 'offcut' : 'on-the-rack', serves };
 }
 
-function outcomeOf({ rack, last }: RackNow): RackOutcome {
+/** The boards of a section as they are, in the words of an answer. */
+export function outcomeOf({ rack, last }: RackNow, { plan, work }: Bench): RackOutcome {
   const missing = last?.missing ?? [];
   const longest = Math.max(0, ...missing.map(({ length }) => length));
   return {
@@ -119,7 +123,15 @@ function outcomeOf({ rack, last }: RackNow): RackOutcome {
     priced: rack.asked.priced,
     missing,
     longEnough: longest + rack.trim + rack.kerf,
+    spare: spareOf(rack, stillNeeded(plan, rack.section, work)),
   };
+}
+
+function spareOf(rack: Rack, needed: readonly Needed[]): RackOutcome['spare'] {
+  const [piece] = needed.toSorted((a, b) => b.length - a.length);
+  if (piece === undefined || hasRoomFor(piece.length, rack)) return undefined;
+  const board = oneBoardMore(rack.asked, piece.length);
+  return board === undefined ? undefined : { piece, board };
 }
 
 function toBuy(boards: readonly RackBoard[]): readonly ToBuy[] {

@@ -3,14 +3,17 @@ import type { Mm } from '../measure/quantities.js';
 import { sameLength } from '../measure/tolerance.js';
 import type { Plan } from './plan.js';
 import { afterCuts, plannedRack, type Rack, type RackBoard, spare } from './rack.js';
+import { partedRack } from './rack-parted.js';
 import { type Replanned, replan } from './replan.js';
 import type { Setting } from './setting.js';
 import {
+  type AddedBoards,
   type CutSoFar,
   type CutStep,
   cutStepsOf,
   goodOfLength,
   type RackChange,
+  type SpoiledPiece,
   stillNeeded,
   type WorkSoFar,
 } from './work-so-far.js';
@@ -29,24 +32,66 @@ export type Bench = { readonly plan: Plan; readonly work: WorkSoFar; readonly se
  * that the plan does not buy. The same work gives the same rack.
  */
 export function rackNow(section: string, { plan, work, setting }: Bench): RackNow | undefined {
-  let rack = plannedRack(plan, section, setting);
-  if (rack === undefined) return undefined;
+  const planned = plannedRack(plan, section, setting);
+  if (planned === undefined) return undefined;
   const steps = cutStepsOf(plan).filter(step => step.section === section);
-  let last: Replanned | undefined;
-  let cut: CutSoFar = { tallies: new Map(), done: new Set() };
-  for (const [at, change] of work.rackChanges.entries()) {
-    if (change.section !== section) continue;
-    const lost = change.kind === 'spoiled' ? lengthOf(change.step, steps) : undefined;
-    const sawn = sawnSince(rack, steps, { from: cut, to: change, lost });
-    const changed = { ...sawn, boards: [...sawn.boards, ...boardsOf(change, setting)] };
-    const upTo = { ...change, rackChanges: work.rackChanges.slice(0, at + 1) };
-    const needed = stillNeeded(plan, section, upTo);
-    const hasRemains = change.kind === 'spoiled' && change.left > 0;
-    last = replan(changed, { needed, setting, hasRemains });
-    rack = last.rack;
-    cut = change;
-  }
+  const own = work.rackChanges.flatMap((change, at) => (change.section === section ? [at] : []));
+  const start: Changed = { rack: planned, last: undefined, cut: NOTHING_CUT };
+  const { rack, last, cut } = own.reduce((before, at) => {
+    const upTo = work.rackChanges.slice(0, at + 1);
+    return remembered(plan, section, upTo, () =>
+      afterChange(before, upTo, { plan, setting, steps }),
+    );
+  }, start);
   return { rack: sawnSince(rack, steps, { from: cut, to: work, lost: undefined }), last };
+}
+
+const NOTHING_CUT: CutSoFar = { tallies: new Map(), done: new Set() };
+
+/** The rack right after a change, what was planned anew then, and how far the cutting was. */
+type Changed = RackNow & { readonly cut: CutSoFar };
+
+type Ground = Pick<Bench, 'plan' | 'setting'> & { readonly steps: readonly CutStep[] };
+
+/** The last of these changes upon a rack that has gone through those before it. */
+function afterChange(
+  before: Changed,
+  upTo: readonly RackChange[],
+  { plan, setting, steps }: Ground,
+): Changed {
+  const change = upTo.at(-1);
+  if (change === undefined) return before;
+  const lost = change.kind === 'spoiled' ? lengthOf(change.step, steps) : undefined;
+  const sawn = sawnSince(before.rack, steps, { from: before.cut, to: change, lost });
+  const needed = stillNeeded(plan, sawn.section, { ...change, rackChanges: upTo });
+  const hasRemains = change.kind === 'spoiled' && change.left > 0;
+  const last = replan(changedRack(sawn, change, setting), { needed, setting, hasRemains });
+  return { rack: last.rack, last, cut: change };
+}
+
+function changedRack(rack: Rack, change: RackChange, setting: Setting): Rack {
+  if (change.kind === 'board-spoiled')
+    return partedRack(rack, change.place, change, setting.display);
+  return { ...rack, boards: [...rack.boards, ...boardsOf(change, setting)] };
+}
+
+const kept = new WeakMap<Plan, Map<string, Changed>>();
+
+/** What a row of changes led to, worked out once for a plan: the screens ask for it at every key. */
+function remembered(
+  plan: Plan,
+  section: string,
+  changes: readonly RackChange[],
+  workOut: () => Changed,
+): Changed {
+  const known = kept.get(plan) ?? new Map<string, Changed>();
+  kept.set(plan, known);
+  const key = JSON.stringify([section, changes], (_, value: unknown) =>
+    value instanceof Map || value instanceof Set ? [...value] : value,
+  );
+  const found = known.get(key) ?? workOut();
+  known.set(key, found);
+  return found;
 }
 
 function lengthOf(id: string, steps: readonly CutStep[]): Mm | undefined {
@@ -73,7 +118,7 @@ function sawnSince(rack: Rack, steps: readonly CutStep[], { from, to, lost }: Sa
   }, rack);
 }
 
-function boardsOf(change: RackChange, { display }: Setting): readonly RackBoard[] {
+function boardsOf(change: SpoiledPiece | AddedBoards, { display }: Setting): readonly RackBoard[] {
   if (change.kind === 'added') {
     const name = `the added ${formatBoardLength(change.length, display)} board`;
     return Array.from({ length: change.count }, () => spare(name, change.length));

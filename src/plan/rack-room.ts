@@ -62,11 +62,15 @@ function bestPlace(rack: Rack, length: Mm): number | undefined {
 function rankOf(board: RackBoard): number {
   if (isShortToHold(board)) return 4;
   if (isOffcut(board)) return 0;
-  if (board.kind === 'started' || board.kind === 'remains') return 1;
+  if (isBegun(board)) return 1;
   return board.cuts.length > 0 ? 2 : 3;
 }
 
 /** Left over: begun, and nothing of the plan is to be cut from it. */
-export function isOffcut({ kind, cuts }: RackBoard): boolean {
-  return (kind === 'started' || kind === 'remains') && cuts.length === 0;
+export function isOffcut(board: RackBoard): boolean {
+  return isBegun(board) && board.cuts.length === 0;
+}
+
+function isBegun({ kind }: RackBoard): boolean {
+  return kind === 'started' || kind === 'remains' || kind === 'stretch';
 }

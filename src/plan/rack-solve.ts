@@ -4,7 +4,7 @@ import { toUnits } from '../measure/round.js';
 import { checkPlan } from '../solve/cutting/check-plan.js';
 import { planCutting } from '../solve/cutting/plan-cutting.js';
 import type { CutBoard, CuttingPlan, CuttingProblem, Stock } from '../solve/cutting/problem.js';
-import { type Rack, type RackBoard, unplaced } from './rack.js';
+import { isFresh, type Rack, type RackBoard, unplaced } from './rack.js';
 import { roomOn } from './rack-room.js';
 import type { Setting } from './setting.js';
 import type { Needed } from './work-so-far.js';
@@ -24,25 +24,51 @@ export type Sharing = {
   readonly needed: readonly Needed[];
   readonly setting: Setting;
   readonly keeps: (board: RackBoard) => boolean;
+  /** Cuts of other boards stay as they were as well, as far as that costs nothing. */
+  readonly holds: boolean;
 };
 
 /**
  * Everything needed on boards again at the least cost; boards that keep their cuts may take more beside
  * them. Throws where the boards do not add up, which would be a mistake of ours.
  */
-export function sharedOut(rack: Rack, { needed, setting, keeps }: Sharing): Shared {
+export function sharedOut(rack: Rack, { needed, setting, keeps, holds }: Sharing): Shared {
   const kept = {
     ...rack,
     boards: rack.boards.map(board => (keeps(board) ? board : { ...board, cuts: [] })),
   };
   const open = unplaced(kept, needed);
   const problem = problemOf(kept, open);
-  const plan = planCutting(problem, { effort: EFFORT });
+  const keep = holds ? boardsAsTheyWere(rack, kept, problem) : [];
+  const plan = planCutting(problem, { effort: EFFORT, keep });
   const shared = withPlan(kept, plan, { needed: open, setting });
   const wrong = [...checkPlan(problem, plan), ...rackFaults(shared, needed, rack)];
   if (wrong.length > 0)
     throw new Error(`boards shared out anew do not add up: ${wrong.join('; ')}`);
   return shared;
+}
+
+/**
+ * The boards that were emptied, with the cuts that they had, as the solver tells a board: whole ones before those
+ * that were begun, since that is the order in which they had best stay.
+ */
+function boardsAsTheyWere(
+  rack: Rack,
+  emptied: Rack,
+  { pieces, stock, kerf }: CuttingProblem,
+): readonly CutBoard[] {
+  const lengthOf = new Map(pieces.map(({ id, length }) => [id, length]));
+  const told = rack.boards.flatMap((board, at) => {
+    const room = stock.find(({ id }) => id === `rack-${at}`)?.length;
+    const isEmptied = emptied.boards[at]?.cuts.length === 0;
+    if (room === undefined || board.cuts.length === 0 || !isEmptied) return [];
+    const cuts = board.cuts.map(({ mark }) => mark);
+    const used = cuts.reduce((sum, mark) => sum + (lengthOf.get(mark) ?? 0) + kerf, 0);
+    return [{ board, cut: { stock: `rack-${at}`, cuts, offcut: Math.max(0, room - used) } }];
+  });
+  return told
+    .sort((a, b) => Number(!isFresh(a.board)) - Number(!isFresh(b.board)))
+    .map(({ cut }) => cut);
 }
 
 /** The open pieces on what the boards have left, and on boards from the store. */

@@ -15,9 +15,10 @@ export type RackBoard = {
   readonly name: string;
   /**
    * `untouched`: as the plan has it. `started`: something was cut from it. `spare`: on hand, and the plan
-   * did not need it. `remains`: the sound part of a spoiled piece. `to-buy`: not there yet.
+   * did not need it. `remains`: the sound part of a spoiled piece. `stretch`: what is sound of a board
+   * beyond its bad part. `to-buy`: not there yet.
    */
-  readonly kind: 'untouched' | 'started' | 'spare' | 'remains' | 'to-buy';
+  readonly kind: 'untouched' | 'started' | 'spare' | 'remains' | 'stretch' | 'to-buy';
   /** What is left of it. */
   readonly length: Mm;
   /** What is still to be cut from it, longest first. */
@@ -126,7 +127,7 @@ function sawn(board: RackBoard, at: number, { kerf, trim }: Rack): RackBoard {
   const squared = isFresh(board) ? trim + kerf : 0;
   return {
     ...board,
-    kind: board.kind === 'remains' ? 'remains' : 'started',
+    kind: board.kind === 'remains' || board.kind === 'stretch' ? board.kind : 'started',
     length: Math.max(0, board.length - squared - cut.length - kerf),
     cuts: board.cuts.toSpliced(at, 1),
   };

@@ -24,7 +24,7 @@ export type Order = {
 
 /**
  * A place for every piece still needed, at the least that has to be bought. Where that is nothing, the
- * other boards stay as planned if they can; else the boards begun are shared out anew, then all. Money
+ * other boards stay as planned if they can; else as many of them as can at that cost. Money
  * before peace: a plan that buys less is taken even if it moves more cuts.
  */
 export function replan(rack: Rack, { needed, setting, hasRemains }: Order): Replanned {
@@ -76,17 +76,13 @@ function servedBy(
   return undefined;
 }
 
-/** From what moves least to what moves most; the first of the cheapest is taken. */
+/** Every cut where it was, unless it costs less to move some; then as many boards as can stay as they were. */
 function atLeastCost(before: Rack, { needed, setting, hasRemains }: Order): Replanned {
-  const keeping: readonly ((board: RackBoard) => boolean)[] = [
-    () => true,
-    ({ kind }) => kind === 'untouched',
-    () => false,
-  ];
-  const ways = keeping.map(keeps => sharedOut(before, { needed, setting, keeps }));
-  const best = ways.reduce((a, b) => (isBetter(b, a) ? b : a));
+  const beside = sharedOut(before, { needed, setting, keeps: () => true, holds: false });
+  const anew = sharedOut(before, { needed, setting, keeps: () => false, holds: true });
+  const best = isBetter(anew, beside) ? anew : beside;
   const changed = changedBoards(before, best.rack);
-  const how = best === ways[0] ? 'beside' : 'shared-out';
+  const how = best === beside ? 'beside' : 'shared-out';
   const [cut] = hasRemains ? (best.rack.boards[before.boards.length - 1]?.cuts ?? []) : [];
   const served = needed.find(({ mark }) => mark === cut?.mark);
   return { ...best, how, serves: served && { ...served, count: 1 }, changed };

@@ -26,7 +26,18 @@ export type AddedBoards = CutSoFar & {
   readonly count: number;
 };
 
-export type RackChange = SpoiledPiece | AddedBoards;
+/** A board of the rack that turned out bad, and how far the cutting was then. */
+export type SpoiledBoard = CutSoFar & {
+  readonly kind: 'board-spoiled';
+  readonly section: string;
+  /** Its place on the rack of the section then, from 0. */
+  readonly place: number;
+  /** Where it is bad, from the end that is cut first. */
+  readonly from: Mm;
+  readonly to: Mm;
+};
+
+export type RackChange = SpoiledPiece | AddedBoards | SpoiledBoard;
 
 /** What the bench has done to the boards of the plan. */
 export type WorkSoFar = CutSoFar & { readonly rackChanges: readonly RackChange[] };

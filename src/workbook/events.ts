@@ -66,5 +66,20 @@ export type Event =
       readonly length: Mm;
       readonly count: number;
     }
+  /** A board of the rack is bad from a to b; what was to be cut from it is planned anew. */
+  | {
+      readonly kind: 'board-spoiled';
+      readonly atMs: number;
+      readonly section: string;
+      /** Its place on the rack of its section, from 0, and what it was called there. */
+      readonly place: number;
+      readonly board: string;
+      /** From the end that is cut first. */
+      readonly from: Mm;
+      readonly to: Mm;
+      /** Where its pieces come from now, and what has to be bought for them, in words. */
+      readonly then: string;
+      readonly buy: string;
+    }
   /** The last thing that can be taken back is taken back. */
   | { readonly kind: 'taken-back'; readonly atMs: number };

@@ -125,6 +125,7 @@ function apply(draft: Draft, event: Event): void {
       return;
     case 'piece-spoiled':
     case 'board-added':
+    case 'board-spoiled':
       applyToRack(draft, event);
       return;
     default:
@@ -132,7 +133,10 @@ function apply(draft: Draft, event: Event): void {
   }
 }
 
-type RackEvent = Extract<Event, { readonly kind: 'piece-spoiled' | 'board-added' }>;
+type RackEvent = Extract<
+  Event,
+  { readonly kind: 'piece-spoiled' | 'board-added' | 'board-spoiled' }
+>;
 
 /** A spoiled piece opens its step again, so that the new one is counted; how far all cutting was stays known. */
 function applyToRack(draft: Draft, event: RackEvent): void {
@@ -144,6 +148,10 @@ function applyToRack(draft: Draft, event: RackEvent): void {
   if (event.kind === 'board-added') {
     const { section, length, count } = event;
     draft.rackChanges.push({ kind: 'added', section, length, count, ...soFar });
+    return;
+  }
+  if (event.kind === 'board-spoiled') {
+    draft.rackChanges.push({ ...event, ...soFar });
     return;
   }
   const { kind: _, good: __, ...told } = event;

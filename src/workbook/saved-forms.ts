@@ -58,6 +58,17 @@ const event = z.discriminatedUnion('kind', [
     length: length.check(z.positive()),
     count: z.int().check(z.positive()),
   }),
+  z.strictObject({
+    kind: z.literal('board-spoiled'),
+    atMs,
+    section: z.string(),
+    place: z.int().check(z.nonnegative()),
+    board: z.string(),
+    from: length.check(z.nonnegative()),
+    to: length.check(z.positive()),
+    then: z.string(),
+    buy: z.string(),
+  }),
   z.strictObject({ kind: z.literal('taken-back'), atMs }),
 ]);
 

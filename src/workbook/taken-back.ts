@@ -13,6 +13,7 @@ export function canBeTakenBack({ kind }: Event): boolean {
     case 'briefed':
     case 'piece-spoiled':
     case 'board-added':
+    case 'board-spoiled':
       return true;
     case 'build-started':
     case 'step-visited':

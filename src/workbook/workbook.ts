@@ -1,5 +1,5 @@
 import type { Display, Minutes } from '../measure/quantities.js';
-import type { AddedBoards, SpoiledPiece } from '../plan/work-so-far.js';
+import type { AddedBoards, SpoiledBoard, SpoiledPiece } from '../plan/work-so-far.js';
 import type { Answers } from '../recipe/values.js';
 import type { Event, SlipKind } from './events.js';
 
@@ -40,6 +40,14 @@ export type Spoiled = SpoiledPiece & {
   readonly buy: string;
 };
 
+/** A board that turned out bad, with what was said about it. */
+export type BadBoard = SpoiledBoard & {
+  readonly atMs: number;
+  readonly board: string;
+  readonly then: string;
+  readonly buy: string;
+};
+
 /** Where a build stands: the fold of its journal. */
 export type Progress = {
   readonly started: boolean;
@@ -57,7 +65,7 @@ export type Progress = {
   }[];
   readonly briefed: ReadonlySet<string>;
   /** What changed on the rack besides the cuts of the plan, in order. */
-  readonly rackChanges: readonly (Spoiled | AddedBoards)[];
+  readonly rackChanges: readonly (Spoiled | AddedBoards | BadBoard)[];
   readonly paused:
     | { readonly atMs: number; readonly step: string; readonly note: string }
     | undefined;

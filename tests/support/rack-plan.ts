@@ -97,6 +97,24 @@ export function adding(
   return { ...soFar, rackChanges: [...before.rackChanges, change] };
 }
 
+/** The work after the board at a place on the rack turned out bad from a to b, in inches. */
+export function parting(
+  cut: Readonly<Record<number, number>>,
+  about: { readonly place: number; readonly from: number; readonly to: number },
+  before: WorkSoFar = workOf({}),
+): WorkSoFar {
+  const soFar = cutSoFar(cut);
+  const change = {
+    kind: 'board-spoiled',
+    section: '2x4',
+    place: about.place,
+    from: inches(about.from),
+    to: inches(about.to),
+    ...soFar,
+  } as const;
+  return { ...soFar, rackChanges: [...before.rackChanges, change] };
+}
+
 function rowOf([mark, length, count, name = `Part ${mark}`]: PieceInTest): CutRow {
   return {
     mark,

@@ -60,6 +60,17 @@ const FORMS: Forms = {
     length: fc.double({ min: 1, max: 6000, noNaN: true }),
     count: fc.integer({ min: 1, max: 9 }),
   }),
+  'board-spoiled': fc.record({
+    kind: fc.constant('board-spoiled'),
+    atMs,
+    section: text,
+    place: fc.nat(20),
+    board: text,
+    from: fc.double({ min: 0, max: 3000, noNaN: true }),
+    to: fc.double({ min: 1, max: 6000, noNaN: true }),
+    then: text,
+    buy: text,
+  }),
   'taken-back': fc.record({ kind: fc.constant('taken-back'), atMs }),
 };
 

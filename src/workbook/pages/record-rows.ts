@@ -6,6 +6,7 @@ import { dayWords, timeWords } from '../clock-words.js';
 import type { Event, SlipKind } from '../events.js';
 import { isCheckMade, isDone } from '../next-step.js';
 import { standingEvents } from '../taken-back.js';
+import type { BadBoard } from '../workbook.js';
 import type { Recorded } from './build-record-page.js';
 
 const WENT_WRONG: Readonly<Record<SlipKind, string>> = {
@@ -27,6 +28,7 @@ export function mistakeRows(
         `Added to the rack: ${count(change.count, 'board')} of ${change.section}, ${length}.`,
       ];
     }
+    if (change.kind === 'board-spoiled') return [badBoardRow(change, plan, zone)];
     const { atMs, step, mark, section, what, left, then, buy } = change;
     const sound =
       left > 0 ? `${formatLength(left, plan.display)} of it left sound` : 'none of it left';
@@ -35,6 +37,13 @@ export function mistakeRows(
       `${dayWords(atMs, zone)}, "${titleOf(step, plan)}": 1 x ${mark} (${section}) ${WENT_WRONG[what]}, ${sound}. ${mended.join(' ')}`.trim(),
     ];
   });
+}
+
+function badBoardRow(change: BadBoard, { display }: Plan, zone?: string): string {
+  const length = (mm: number) => formatLength(mm, display);
+  const { atMs, board, section, from, to, then, buy } = change;
+  const mended = [then, buy === '' ? '' : `To buy: ${buy}.`].filter(text => text !== '');
+  return `${dayWords(atMs, zone)}: ${board} (${section}) bad from ${length(from)} to ${length(to)}. ${mended.join(' ')}`.trim();
 }
 
 /** When glue was clamped and sealer put on, and for how long it was let be. */

@@ -83,8 +83,9 @@ describe('which piece', () => {
     expect(viewLines(mistakeScreen, pressed('up').state, at(TWO_RAILS)).slice(2)).toEqual([
       '> 1  A  Rail, 45 in: the one just cut, not counted yet',
       '  2  A  Rail, 45 in: one of the 2 counted',
-      '  3  No piece is lost: a screw, a notch, glue or sealer',
-      '  4  A board came to the rack: bought or found',
+      '  3  A board is bad: split, knots, twisted, not cut yet',
+      '  4  No piece is lost: a screw, a notch, glue or sealer',
+      '  5  A board came to the rack: bought or found',
     ]);
   });
 
@@ -202,19 +203,98 @@ describe('a board that came', () => {
   const spoiled = [...ALL_CUT, ...recordedBy('1 1 enter space', ALL_CUT)];
 
   test('gives the piece that waits for one', () => {
-    const came = answer('5 4 8 enter', spoiled);
+    const came = answer('6 4 8 enter', spoiled);
     expect(came.verdict).toBe('Every piece has a board now: nothing to buy.');
     expect(came.lines[0]).toBe('The added 4 ft board: cut 1 x A 45 in.');
     expect(came.event).toMatchObject({ section: '2x4', length: inches(48), count: 1 });
   });
 
   test('too short a one is told to be, and what to buy stays', () => {
-    expect(answer('5 1 2 enter', spoiled).verdict).toBe('Still to buy: 1 x 8 ft of 2x4, 7.48.');
+    expect(answer('6 1 2 enter', spoiled).verdict).toBe('Still to buy: 1 x 8 ft of 2x4, 7.48.');
   });
 
   test('of no length is refused', () => {
-    expect(pressed('5 0 enter', spoiled).state.stage.kind).toBe('board');
-    expect(pressed('5 enter', spoiled).state.stage.kind).toBe('board');
+    expect(pressed('6 0 enter', spoiled).state.stage.kind).toBe('board');
+    expect(pressed('6 enter', spoiled).state.stage.kind).toBe('board');
+  });
+});
+
+describe('a board that is bad before it is cut', () => {
+  test('is one of those that lie there, with what was to come from it', () => {
+    const used = pressed('3 up');
+    expect(viewLines(mistakeScreen, used.state, used.at)).toEqual([
+      'Which one is bad?',
+      '',
+      '> 1  the rest of board 1, 5-3/8 in: nothing planned on it',
+      '  2  board 2, 8 ft: 1 x A 45 in, 1 x B 38 in',
+    ]);
+  });
+
+  // By hand: 96 in bad from 30 to 38 in is 30 in and 58 in. The rail of 45 in comes out of the 58 in, the
+  // stretcher of 38 in out of nothing that is left: 58 - 45-1/8 = 12-7/8 in.
+  test('keeps what its sound part holds, and the rest takes another board', () => {
+    const told = answer('3 2 3 0 - 3 8 enter');
+    expect(told.verdict).toBe('It takes another board: 1 x 8 ft of 2x4, 7.48.');
+    expect(told.lines.slice(1, 3)).toEqual([
+      'Board 2, up to 30 in: 30 in to keep.',
+      'Board 2, beyond 38 in: cut 1 x A 45 in.',
+    ]);
+    expect(told.event).toMatchObject({ kind: 'board-spoiled', section: '2x4', place: 1 });
+  });
+
+  // By hand: 96 in to 90 in has 90 - 3/8 - 45-1/8 - 38 = 6-1/2 in over: both stay.
+  test('with a split at its far end loses nothing', () => {
+    const told = answer('3 2 9 0 - e n d enter');
+    expect(told.verdict).toBe('No piece is lost: what is sound of it is enough. Nothing to buy.');
+    expect(told.lines[1]).toBe('Board 2, up to 90 in: cut 1 x A 45 in, 1 x B 38 in.');
+  });
+
+  test('is read back while it is typed, and what makes no sense is refused', () => {
+    const lines = (keys: string) => {
+      const used = pressed(keys);
+      return viewLines(mistakeScreen, used.state, used.at).join('\n');
+    };
+    expect(lines('3 2 3 0 - 3 8')).toContain('bad from 30 in to 38 in; sound: 30 in and 58 in');
+    expect(lines('3 2 enter')).toContain('another board');
+    expect(lines('3 2 3 0 enter')).toContain('! That does not say from where to where.');
+    expect(lines('3 2 9 7 - 9 9 enter')).toContain('! The board is only 8 ft long.');
+  });
+
+  test('is written down, taken back whole, and comes back from the saved file', () => {
+    const events = [...TWO_RAILS, ...recordedBy('3 2 3 0 - 3 8 enter space')];
+    const { workbook, progress } = buildAfter(events, PLAN);
+    expect(progress.rackChanges).toHaveLength(1);
+    expect(fromSaved(toSaved(workbook))).toEqual({ ok: true, workbook });
+    const used = usedWith(stepScreen, at(events)).press('u');
+    expect(viewLines(stepScreen, used.state, used.at).join('\n')).toContain(
+      'Take back: board 2 of 2x4 is bad?',
+    );
+    used.press('u');
+    expect(used.at.build?.progress.rackChanges).toEqual([]);
+  });
+});
+
+describe('measured again, and short: does it matter?', () => {
+  // The step checks the first piece to 1/32 in; nothing of this small plan meets the rail.
+  test.each([
+    ['4 4 - 3 1 / 3 2', 'Use it: 1/32 in short is no more than a stop gives.', undefined],
+    [
+      '4 4 . 9 3 7 5',
+      'Use it: a gap of 1/16 in does not weaken it.',
+      'One A is 1/16 in short, and is used as it is.',
+    ],
+  ])('%s in of 45 in is used', (typed, verdict, note) => {
+    const told = answer(`2 1 ${typed} enter`);
+    expect(told.verdict).toBe(verdict);
+    expect(told.event?.kind === 'note-written' ? told.event.text : undefined).toBe(note);
+  });
+
+  test('1/4 in too short is lost for its place, or all of them are made shorter', () => {
+    const told = answer('2 1 4 4 . 7 5 enter');
+    expect(told.event?.kind).toBe('piece-spoiled');
+    expect(told.lines.at(-1)).toBe(
+      'Or cut all 3 of A to 44-3/4 in, if the piece may be that much smaller there and none is built in yet.',
+    );
   });
 });
 
@@ -227,6 +307,10 @@ describe.each([80, 60])('in a window of %i columns', columns => {
     ['left', '2 3 4 0'],
     ['serves', '2 3 4 0 enter'],
     ['rule', '2 3 4 0 enter r'],
+    ['bad-boards', '3 up'],
+    ['bad-stretch', '3 2 3 0 - 3 8'],
+    ['bad-board', '3 2 3 0 - 3 8 enter'],
+    ['short', '2 1 4 4 . 9 3 7 5 enter'],
   ])('the page %s', async (name, keys) => {
     const { state, at: seen } = pressed(keys, TWO_RAILS, { size });
     await expect(screenPage(mistakeScreen, state, seen)).toMatchFileSnapshot(

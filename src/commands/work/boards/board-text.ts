@@ -1,6 +1,7 @@
 import { parseMoney } from '../../../measure/money.js';
 import { type Parsed, parsed, quoted, unreadable } from '../../../measure/parsed.js';
 import type { Display } from '../../../measure/quantities.js';
+import { stretchReadings } from '../../../measure/stretch.js';
 import type { Defect, ForSale, InHand, Wanted } from './boards-ask.js';
 import { sawLength, splitCount, splitName } from './counted-text.js';
 
@@ -62,15 +63,9 @@ export function handFrom(text: string, system: Display['system']): Parsed<InHand
   return parsed({ name: named.value.name, length: length.value, defects, count });
 }
 
-/** `10-1/2in-14in`: a dash also joins inches to their fraction, so every dash is tried. */
+/** Where a board cannot be used: `10-1/2in-14in`. */
 function defectFrom(text: string, system: Display['system']): Parsed<Defect> {
-  const dashes = [...text.matchAll(/-|–| to /g)];
-  const read = dashes.flatMap(dash => {
-    const from = zeroOrLength(text.slice(0, dash.index), system);
-    const to = sawLength(text.slice(dash.index + dash[0].length), system);
-    return from.ok && to.ok && from.value < to.value ? [{ from: from.value, to: to.value }] : [];
-  });
-  const [only, other] = read;
+  const [only, other] = stretchReadings(text, end => sawLength(end, system));
   if (only !== undefined && other === undefined) return parsed(only);
   return unreadable(
     only === undefined
@@ -78,8 +73,4 @@ function defectFrom(text: string, system: Display['system']): Parsed<Defect> {
       : `${quoted(text)} can be read in two ways.`,
     'Write both ends with their units, such as 96in:10in-14in.',
   );
-}
-
-function zeroOrLength(text: string, system: Display['system']): Parsed<number> {
-  return /^\s*0+\s*\p{L}*\s*$/u.test(text) ? parsed(0) : sawLength(text, system);
 }

@@ -8,12 +8,15 @@ import {
   newCutWords,
   verdictWords,
 } from '../../../plan/advice-words.js';
-import { settingOf } from '../../../plan/setting.js';
+import { shortPiece } from '../../../plan/short-piece.js';
+import { allAlikeLines } from '../../../plan/short-words.js';
 import { goodPieces } from '../../../plan/work-so-far.js';
 import type { Event, SlipKind } from '../../../workbook/events.js';
 import { advance } from '../../../workbook/progress.js';
+import { benchOf } from '../../bench-of.js';
 import type { Build } from '../../screen.js';
 import type { PieceChoice } from './choices.js';
+import { answerToShort } from './short-answer.js';
 
 /** What is said to somebody who stands there, and what is written down if it is taken. */
 export type Answer = {
@@ -40,9 +43,12 @@ export type Slip = {
 };
 
 /** Worked out on the boards that are left, without writing anything down. */
-export function answerTo({ choice, what, left }: Slip, build: Build, nowMs: number): Answer {
+export function answerTo(slip: Slip, build: Build, nowMs: number): Answer {
+  const { choice, what, left } = slip;
   const { cutting, row, isCounted } = choice;
   const { display } = build.plan;
+  const short = what === 'short' && left > 0 ? shortPiece(row, left, build.plan) : undefined;
+  if (short?.isGood) return answerToShort(short, choice, build, nowMs);
   const event = {
     kind: 'piece-spoiled',
     atMs: nowMs,
@@ -63,7 +69,10 @@ export function answerTo({ choice, what, left }: Slip, build: Build, nowMs: numb
   const then = newCutWords(advice, display);
   return {
     verdict: verdictWords(advice, display),
-    lines: adviceLines(advice, display),
+    lines: [
+      ...adviceLines(advice, display),
+      ...(short === undefined ? [] : allAlikeLines(short, row, display)),
+    ],
     event:
       advice.fits === 'nothing-to-do'
         ? undefined
@@ -89,8 +98,4 @@ export function answerToBoard({ section, length }: CameBoard, build: Build, nowM
     event,
     page: undefined,
   };
-}
-
-function benchOf({ plan, workbook }: Build) {
-  return { plan, setting: settingOf(workbook.answers, plan.display) };
 }

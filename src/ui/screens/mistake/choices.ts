@@ -13,7 +13,11 @@ export type PieceChoice = {
 };
 
 /** What one may tell about. */
-export type Choice = PieceChoice | { readonly kind: 'rule-pages' } | { readonly kind: 'board' };
+export type Choice =
+  | PieceChoice
+  | { readonly kind: 'bad-board' }
+  | { readonly kind: 'rule-pages' }
+  | { readonly kind: 'board' };
 
 /**
  * The piece under the saw first, then what the step at hand works on, then all else that was cut; behind
@@ -29,13 +33,16 @@ export function choicesOf(build: Build): readonly Choice[] {
   );
   const first = cut.filter(choice => isAt(choice, current, here));
   const rest = cut.filter(choice => !first.includes(choice));
-  const boards: readonly Choice[] = build.plan.purchases.length > 0 ? [{ kind: 'board' }] : [];
+  const anyBoards = build.plan.purchases.length > 0;
+  const bad: readonly Choice[] = anyBoards ? [{ kind: 'bad-board' }] : [];
+  const came: readonly Choice[] = anyBoards ? [{ kind: 'board' }] : [];
   return [
     ...(current === undefined ? [] : underTheSaw(current, build)),
     ...first,
     ...rest,
+    ...bad,
     { kind: 'rule-pages' },
-    ...boards,
+    ...came,
   ];
 }
 
@@ -64,6 +71,7 @@ function rowsOf(marks: readonly string[], { rows }: CutStep): readonly CutRow[] 
 /** A choice as a line of the list. */
 export function choiceWords(choice: Choice, { plan, progress }: Build): string {
   if (choice.kind === 'rule-pages') return 'No piece is lost: a screw, a notch, glue or sealer';
+  if (choice.kind === 'bad-board') return 'A board is bad: split, knots, twisted, not cut yet';
   if (choice.kind === 'board') return 'A board came to the rack: bought or found';
   const { cutting, row, isCounted } = choice;
   const length = formatLength(row.length.value, plan.display);

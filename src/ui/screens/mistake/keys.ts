@@ -1,6 +1,8 @@
+import type { Event } from '../../../workbook/events.js';
 import type { Context, KeyHint } from '../../screen.js';
 import { numberKeys } from '../step/keys.js';
-import { isReadToEnd, listLines } from './room.js';
+import { listLines } from './list-lines.js';
+import { isReadToEnd } from './room.js';
 import type { AnswerStage, MistakeState } from './state.js';
 
 const LEAVE: KeyHint = { key: 'esc', does: 'leave as it was' };
@@ -12,10 +14,11 @@ export function hints({ stage }: MistakeState, at: Context): readonly KeyHint[] 
   switch (stage.kind) {
     case 'left':
     case 'board':
+    case 'bad-stretch':
       return [
         {
           key: 'enter',
-          does: stage.kind === 'left' ? 'see what to do' : 'see what it is good for',
+          does: stage.kind === 'board' ? 'see what it is good for' : 'see what to do',
         },
         LEAVE,
         { key: 'page up', does: 'question before' },
@@ -44,10 +47,16 @@ export function hints({ stage }: MistakeState, at: Context): readonly KeyHint[] 
   }
 }
 
+const TAKES: Readonly<Partial<Record<Event['kind'], string>>> = {
+  'board-added': 'put it on the rack',
+  'piece-spoiled': 'do it so: one more to cut',
+  'note-written': 'use it, and write a note',
+};
+
 /** What the big key does with an answer. */
 export function bigKeyWords(stage: AnswerStage, at: Context): string {
   const { event } = stage.answer;
   if (!isReadToEnd(stage, { at })) return 'read on';
   if (event === undefined) return 'back to work';
-  return event.kind === 'board-added' ? 'put it on the rack' : 'do it so: one more to cut';
+  return TAKES[event.kind] ?? 'do it so';
 }

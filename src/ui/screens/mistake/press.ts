@@ -3,8 +3,9 @@ import type { Context, Key, Outcome } from '../../screen.js';
 import { fieldText, typeInto } from '../../widgets/field.js';
 import { LIST_TOP, type ListState, listAt, moveList } from '../../widgets/list.js';
 import { scrollTo } from '../../widgets/scroll.js';
-import { answerTo, answerToBoard } from './answer.js';
+import { boardsThere } from './bad-board.js';
 import { choicesOf } from './choices.js';
+import type { ListStage } from './list-lines.js';
 import { bodyRoom, isReadToEnd, listRoom } from './room.js';
 import {
   accept,
@@ -17,7 +18,7 @@ import {
   show,
   stay,
 } from './state.js';
-import { type FieldStage, typedLength } from './typed-length.js';
+import { answerOfLine, type LineStage } from './typed-line.js';
 
 type At<Kind extends Stage['kind']> = Extract<Stage, { readonly kind: Kind }>;
 
@@ -31,10 +32,12 @@ export function press(state: MistakeState, key: Key, at: Context): Outcome<Mista
     case 'piece':
     case 'what':
     case 'section':
+    case 'bad-board':
     case 'rule-pages':
       return inList(state, stage, { key, bench });
     case 'left':
     case 'board':
+    case 'bad-stretch':
       return inField(state, stage, { key, bench });
     case 'answer':
       return inAnswer(state, stage, { key, bench });
@@ -44,7 +47,6 @@ export function press(state: MistakeState, key: Key, at: Context): Outcome<Mista
 }
 
 type Pressed = { readonly key: Key; readonly bench: Bench };
-type ListStage = At<'piece' | 'what' | 'section' | 'rule-pages'>;
 
 function inList(state: MistakeState, stage: ListStage, { key, bench }: Pressed) {
   const room = listRoom(stage, bench);
@@ -84,8 +86,8 @@ function chosen(state: MistakeState, stage: ListStage, { build }: Bench): Outcom
         return show({ kind: 'rule-pages', list: LIST_TOP, from: stage });
       const [only, ...more] = build.plan.purchases;
       return only !== undefined && more.length === 0
-        ? show({ kind: 'board', section: only.section, field: EMPTY })
-        : show({ kind: 'section', list: LIST_TOP });
+        ? show(ofSection(choice.kind, only.section))
+        : show({ kind: 'section', then: choice.kind, list: LIST_TOP });
     }
     case 'what': {
       const slip = SLIPS[row];
@@ -95,7 +97,12 @@ function chosen(state: MistakeState, stage: ListStage, { build }: Bench): Outcom
     case 'section': {
       const purchase = build.plan.purchases[row];
       if (purchase === undefined) return stay(state);
-      return show({ kind: 'board', section: purchase.section, field: EMPTY });
+      return show(ofSection(stage.then, purchase.section));
+    }
+    case 'bad-board': {
+      const there = boardsThere(stage.section, build)[row];
+      if (there === undefined) return stay(state);
+      return show({ kind: 'bad-stretch', section: stage.section, there, field: EMPTY });
     }
     case 'rule-pages': {
       const page = MISTAKES[row];
@@ -106,6 +113,13 @@ function chosen(state: MistakeState, stage: ListStage, { build }: Bench): Outcom
   }
 }
 
+/** What is asked once it is known which kind of board it is. */
+function ofSection(about: 'board' | 'bad-board', section: string): Stage {
+  return about === 'board'
+    ? { kind: 'board', section, field: EMPTY }
+    : { kind: 'bad-board', section, list: LIST_TOP };
+}
+
 /** One question back; from the first one out. */
 function back(state: MistakeState, stage: Stage): Outcome<MistakeState> {
   switch (stage.kind) {
@@ -113,6 +127,8 @@ function back(state: MistakeState, stage: Stage): Outcome<MistakeState> {
       return leave(state);
     case 'left':
       return show({ kind: 'what', choice: stage.choice, list: LIST_TOP });
+    case 'bad-stretch':
+      return show({ kind: 'bad-board', section: stage.section, list: LIST_TOP });
     case 'answer':
     case 'rule-pages':
     case 'rule-page':
@@ -122,7 +138,7 @@ function back(state: MistakeState, stage: Stage): Outcome<MistakeState> {
   }
 }
 
-function inField(state: MistakeState, stage: FieldStage, { key, bench }: Pressed) {
+function inField(state: MistakeState, stage: LineStage, { key, bench }: Pressed) {
   const empty = fieldText(stage.field) === '';
   if (key.name === 'page-up' || (key.name === 'backspace' && empty)) return back(state, stage);
   if (key.name === 'character' && key.text === '?') return asksForKeys(state);
@@ -131,14 +147,9 @@ function inField(state: MistakeState, stage: FieldStage, { key, bench }: Pressed
   return field === undefined ? stay(state) : show({ ...stage, field });
 }
 
-function entered(state: MistakeState, stage: FieldStage, { build, at }: Bench) {
-  const length = typedLength(stage, build);
-  if (!length.ok) return stay(state);
-  const answer =
-    stage.kind === 'left'
-      ? answerTo({ choice: stage.choice, what: stage.what, left: length.value }, build, at.nowMs)
-      : answerToBoard({ section: stage.section, length: length.value }, build, at.nowMs);
-  return show({ kind: 'answer', answer, top: 0, from: stage });
+function entered(state: MistakeState, stage: LineStage, { build, at }: Bench) {
+  const answer = answerOfLine(stage, build, at.nowMs);
+  return answer === undefined ? stay(state) : show({ kind: 'answer', answer, top: 0, from: stage });
 }
 
 function inAnswer(state: MistakeState, stage: At<'answer'>, { key, bench }: Pressed) {

@@ -1,14 +1,14 @@
 import { Box, Text } from 'ink';
-import { wrap } from '../../../text/wrap.js';
 import type { Context, Screen } from '../../screen.js';
-import { Lines } from '../../widgets/lines.js';
 import { ListView } from '../../widgets/list-view.js';
 import { BodyPane } from './body-pane.js';
 import { hints } from './keys.js';
 import { LengthLine } from './length-line.js';
+import { listLines } from './list-lines.js';
 import { press } from './press.js';
-import { listLines, listRoom, questionWords, textColumns } from './room.js';
-import { type MistakeState, open, type Stage } from './state.js';
+import { Question } from './question.js';
+import { listRoom } from './room.js';
+import { type MistakeState, open } from './state.js';
 
 type ViewProps = { readonly state: MistakeState; readonly at: Context };
 
@@ -21,7 +21,7 @@ function View({ state, at }: ViewProps) {
   return (
     <Box flexDirection="column" flexShrink={0}>
       <Question stage={stage} at={at} />
-      {stage.kind === 'left' || stage.kind === 'board' ? (
+      {stage.kind === 'left' || stage.kind === 'board' || stage.kind === 'bad-stretch' ? (
         <LengthLine stage={stage} build={build} at={at} />
       ) : (
         <ListView
@@ -31,17 +31,6 @@ function View({ state, at }: ViewProps) {
           height={listRoom(stage, { build, at }).height}
         />
       )}
-    </Box>
-  );
-}
-
-function Question({ stage, at }: { readonly stage: Stage; readonly at: Context }) {
-  const width = textColumns(at);
-  const [asked = '', ...more] = questionWords(stage);
-  return (
-    <Box flexDirection="column" flexShrink={0}>
-      <Lines lines={wrap(asked, width)} bold />
-      <Lines lines={[...more.flatMap(text => wrap(text, width)), '']} />
     </Box>
   );
 }

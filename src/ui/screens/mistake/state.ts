@@ -3,11 +3,12 @@ import type { Build, Context, Outcome } from '../../screen.js';
 import { type Field, fieldOf } from '../../widgets/field.js';
 import { LIST_TOP, type ListState } from '../../widgets/list.js';
 import type { Answer } from './answer.js';
+import type { BoardThere } from './bad-board.js';
 import type { PieceChoice } from './choices.js';
 
 /** What went wrong, in the order in which it is asked. */
 export const SLIPS: readonly { readonly kind: SlipKind; readonly say: string }[] = [
-  { kind: 'short', say: 'Cut too short' },
+  { kind: 'short', say: 'Cut too short, or it measures short' },
   { kind: 'wrong-side', say: 'Cut on the wrong side of the line' },
   { kind: 'split', say: 'Split, broken, or a knot in the wrong place' },
   { kind: 'other', say: 'Wrong notch, wrong angle, or something else' },
@@ -23,7 +24,14 @@ export type Stage =
       readonly what: SlipKind;
       readonly field: Field;
     }
-  | { readonly kind: 'section'; readonly list: ListState }
+  | { readonly kind: 'section'; readonly then: 'board' | 'bad-board'; readonly list: ListState }
+  | { readonly kind: 'bad-board'; readonly section: string; readonly list: ListState }
+  | {
+      readonly kind: 'bad-stretch';
+      readonly section: string;
+      readonly there: BoardThere;
+      readonly field: Field;
+    }
   | { readonly kind: 'board'; readonly section: string; readonly field: Field }
   | AnswerStage
   | { readonly kind: 'rule-pages'; readonly list: ListState; readonly from: Stage }

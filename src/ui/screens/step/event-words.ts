@@ -26,6 +26,8 @@ export function eventWords(event: Event, { steps, cautions }: Plan): string {
       return `1 x ${event.mark} of ${of} was spoiled`;
     case 'board-added':
       return `${count(event.count, 'board')} of ${event.section} added to the rack`;
+    case 'board-spoiled':
+      return `${event.board} of ${event.section} is bad`;
     case 'build-started':
     case 'step-visited':
     case 'paused':

@@ -1,0 +1,48 @@
+import { formatLength } from '../measure/format-length.js';
+import { inches } from '../measure/inch.js';
+import type { Display, Mm } from '../measure/quantities.js';
+import { toUnits } from '../measure/round.js';
+import { lessThan } from '../measure/tolerance.js';
+import type { Rack, RackBoard } from './rack.js';
+import { roomOn, withCut } from './rack-room.js';
+
+/** Where a board is bad, from the end that is cut first. */
+export type Bad = { readonly from: Mm; readonly to: Mm };
+
+/** Less than this is no board any more; a judgment of ours. */
+const WORTH_NAMING: Mm = inches(2);
+
+/**
+ * The rack with one board parted where it is bad. Its cuts stay on it as far as its sound stretches hold them,
+ * longest first; the others have no place any more. The stretch beyond begins in the bad part, so its first
+ * cut takes nothing of it. 96 in, bad from 30 to 38 in, is 30 in with an end to square and 58 in without.
+ * A place that the rack does not have changes nothing.
+ */
+export function partedRack(rack: Rack, place: number, bad: Bad, display: Display): Rack {
+  const board = rack.boards[place];
+  if (board === undefined) return rack;
+  const stretches = soundOf(board, bad, display);
+  const filled = board.cuts.reduce((now, cut) => {
+    const at = now.findIndex(it => roomOn(it, rack) >= toUnits(cut.length, 'up'));
+    return now.map((it, number) => (number === at ? withCut(it, cut) : it));
+  }, stretches);
+  return { ...rack, boards: rack.boards.toSpliced(place, 1, ...filled) };
+}
+
+/** What is sound of a board, nothing planned on it; a bit of less than 2 in is left out. */
+export function soundOf(board: RackBoard, bad: Bad, display: Display): readonly RackBoard[] {
+  const length = (mm: Mm) => formatLength(mm, display);
+  const near: RackBoard = {
+    ...board,
+    name: `${board.name}, up to ${length(bad.from)}`,
+    length: Math.max(0, Math.min(bad.from, board.length)),
+    cuts: [],
+  };
+  const far: RackBoard = {
+    name: `${board.name}, beyond ${length(bad.to)}`,
+    kind: 'stretch',
+    length: Math.max(0, board.length - bad.to),
+    cuts: [],
+  };
+  return [near, far].filter(it => !lessThan(it.length, WORTH_NAMING));
+}

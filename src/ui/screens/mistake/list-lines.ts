@@ -1,0 +1,31 @@
+import { MISTAKES } from '../../../materials/mistakes.js';
+import type { Build } from '../../screen.js';
+import { boardsThere, boardThereWords } from './bad-board.js';
+import { choicesOf, choiceWords } from './choices.js';
+import { SLIPS, type Stage } from './state.js';
+
+/** A stage with a list to choose from. */
+export type ListStage = Extract<
+  Stage,
+  { readonly kind: 'piece' | 'what' | 'section' | 'bad-board' | 'rule-pages' }
+>;
+
+/** The lines of a list, with the number key of the first nine. */
+export function listLines(stage: ListStage, build: Build): readonly string[] {
+  return linesOf(stage, build).map((text, at) => `${at < 9 ? at + 1 : ' '}  ${text}`);
+}
+
+function linesOf(stage: ListStage, build: Build): readonly string[] {
+  switch (stage.kind) {
+    case 'piece':
+      return choicesOf(build).map(choice => choiceWords(choice, build));
+    case 'what':
+      return SLIPS.map(({ say }) => say);
+    case 'section':
+      return build.plan.purchases.map(({ section }) => section);
+    case 'bad-board':
+      return boardsThere(stage.section, build).map(there => boardThereWords(there, build));
+    case 'rule-pages':
+      return MISTAKES.map(({ title }) => title);
+  }
+}
