@@ -1,5 +1,5 @@
-import { findBuild } from '../files/find-build.js';
 import { putFiles } from '../files/put-files.js';
+import { readBuild } from '../files/read-build.js';
 import { readTypeface } from '../files/typeface.js';
 import type { Library } from './library.js';
 import type { PrintMeans } from './print.js';
@@ -8,7 +8,7 @@ import type { PrintMeans } from './print.js';
 export function printMeans(folder: string, library: Library, from: string): PrintMeans {
   return {
     library,
-    build: word => findBuild(folder, word),
+    build: word => readBuild(folder, word),
     typeface: () => readTypeface(from),
     put: putFiles,
     nowMs: Date.now(),

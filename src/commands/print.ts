@@ -1,5 +1,5 @@
-import type { FoundBuild } from '../files/find-build.js';
 import type { MadeFile } from '../files/put-files.js';
+import type { ReadBuild } from '../files/read-build.js';
 import type { Parsed } from '../measure/parsed.js';
 import { nearestWord } from '../measure/suggest.js';
 import { makePlan } from '../plan/make-plan.js';
@@ -18,7 +18,7 @@ import { cannotStand, workOut } from './plan.js';
 /** What the command needs of the disk and of the clock. */
 export type PrintMeans = {
   readonly library: Library;
-  readonly build: (word: string) => FoundBuild;
+  readonly build: (word: string) => ReadBuild;
   readonly typeface: () => { readonly plain: Uint8Array; readonly bold: Uint8Array };
   readonly put: (folder: string, files: readonly MadeFile[]) => Parsed<string>;
   readonly nowMs: number;
@@ -82,9 +82,12 @@ type Subject =
 
 function subjectOf(given: Arguments, { library, build }: PrintMeans): Subject {
   const [word] = given.rest;
-  const found: FoundBuild = word === undefined ? { state: 'missing' } : build(word);
-  if (found.state === 'refused') return stop([found.problem], EXIT.files);
-  if (found.state === 'missing' || word === undefined) return recipeSubject(given, library);
+  if (word === undefined) return recipeSubject(given, library);
+  const found = build(word);
+  if (!found.ok) {
+    if (found.why === 'unreadable') return stop([found.words], EXIT.files);
+    return recipeSubject(given, library);
+  }
   if (library.find(word).ok) return stop([twoOfThatName(word, found.workbook)], EXIT.usage);
   return buildSubject(found.workbook, given);
 }
@@ -116,7 +119,7 @@ function buildSubject(workbook: Workbook, given: Arguments): Subject {
   const display = given.displayGiven ? given.display : workbook.display;
   const made = makePlan(read.recipe, workbook.answers, display);
   if (!made.ok) return { ok: false, outcome: cannotStand(made.problems) };
-  const build = { name: workbook.name, progress: progressOf(workbook.events) };
+  const build = { workbook, progress: progressOf(workbook.events) };
   return { ok: true, plan: made.plan, build, base: workbook.id };
 }
 

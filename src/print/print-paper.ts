@@ -1,3 +1,7 @@
+import { draw } from '../drawing/draw.js';
+import { drawings, type NamedDrawing } from '../drawing/drawings.js';
+import type { Drawing } from '../drawing/strokes.js';
+import { allParts } from '../drawing/view.js';
 import type { Plan } from '../plan/plan.js';
 import { coverPieces, type Entry } from './pages/cover-pieces.js';
 import type { BuildSoFar, Pack, PageName } from './pages/pack.js';
@@ -21,15 +25,41 @@ export type PaperAsk = {
 /** The plan on paper as one PDF, the pages numbered, the cover with a list of the parts. */
 export async function printPaper(ask: PaperAsk): Promise<Uint8Array> {
   const { plan, build, paper, fonts, madeAtMs, pages } = ask;
-  const title = build === undefined ? plan.title : `${build.name}: ${plan.title}`;
+  const title = build === undefined ? plan.title : `${build.workbook.name}: ${plan.title}`;
   const writer = pdfWriter(fonts, paper, { title, madeAtMs });
   const frame = frameOf(paper);
   const measure = { width: frame.width, rule: writer.rule };
-  const pack: Pack = { plan, build, madeAtMs, measure, frame };
+  const wholeCorner = once(() => wholeFilled(plan));
+  const pack: Pack = {
+    plan,
+    drawings: keptDrawings(plan),
+    wholeCorner,
+    build,
+    madeAtMs,
+    measure,
+    frame,
+  };
   const parts = pages.flatMap(name => (name === 'cover' ? [] : [PARTS[name](pack)]));
   const cover = pages.includes('cover') ? coverSheets(pack, parts) : [];
   const sheets = [...cover, ...parts.flat()];
   return writer.write(sheets.map((sheet, at) => withFoot(sheet, at + 1, { title, paper, sheets })));
+}
+
+/** Each drawing is drawn once, however often it is set. */
+export function keptDrawings(plan: Plan): readonly NamedDrawing[] {
+  return drawings(plan).map(one => ({ ...one, draw: once(one.draw) }));
+}
+
+function once<Value>(make: () => Value): () => Value {
+  let made: { readonly value: Value } | undefined;
+  return () => {
+    made ??= { value: make() };
+    return made.value;
+  };
+}
+
+function wholeFilled({ model, display }: Plan): Drawing {
+  return draw({ model, display, bright: allParts(model), standing: new Set() }, 'corner-right');
 }
 
 /** The cover is set twice: where the parts begin depends on how long it is. */

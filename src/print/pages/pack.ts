@@ -1,5 +1,7 @@
+import type { NamedDrawing } from '../../drawing/drawings.js';
+import type { Drawing } from '../../drawing/strokes.js';
 import type { Plan } from '../../plan/plan.js';
-import type { Progress } from '../../workbook/workbook.js';
+import type { Progress, Workbook } from '../../workbook/workbook.js';
 import type { Frame } from '../sheet/paper.js';
 import type { Measure } from '../sheet/set-words.js';
 
@@ -20,11 +22,15 @@ export const PAGE_NAMES = [
 export type PageName = (typeof PAGE_NAMES)[number];
 
 /** A build under way, where one is printed. */
-export type BuildSoFar = { readonly name: string; readonly progress: Progress };
+export type BuildSoFar = { readonly workbook: Workbook; readonly progress: Progress };
 
 /** What every page is made from. */
 export type Pack = {
   readonly plan: Plan;
+  /** Every drawing of the plan. */
+  readonly drawings: readonly NamedDrawing[];
+  /** The whole piece from a corner, every board filled. */
+  readonly wholeCorner: () => Drawing;
   readonly build: BuildSoFar | undefined;
   readonly madeAtMs: number;
   readonly measure: Measure;

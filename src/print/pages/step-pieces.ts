@@ -1,4 +1,5 @@
 import { formatMinutes } from '../../measure/duration.js';
+import type { Mm } from '../../measure/quantities.js';
 import type { Step } from '../../plan/plan.js';
 import { count } from '../../text/plural.js';
 import { tallyOf } from '../../workbook/next-step.js';
@@ -9,27 +10,59 @@ import { itemPieces, type Measure, TICK_BOX, tickBox, wordPieces } from '../shee
 import { ascent, leading, SIZE } from '../sheet/type.js';
 import type { Pack } from './pack.js';
 import { checkIsMade, stepIsDone } from './so-far.js';
+import { picturePieces, showsWhole, wherePiece } from './step-pictures.js';
 
 const WHO = { lead: 'lead', helper: 'helper', both: 'together' } as const;
 const BIG = 24;
 
-/** A step as it is built from: what to do, the number to hit, what to look at, what to mind. */
+/** Heights of pictures, the first that lets a step stay on one page. */
+const HEIGHTS: readonly Mm[] = [66, 52, 40];
+
+/** A step as it is built from, kept on one page where it can be. */
 export function stepPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
-  const { measure } = pack;
-  const pieces = [
+  const rest = restPieces(step, number, pack);
+  const set = HEIGHTS.map(high => () => [
     ...headPieces(step, number, pack),
-    ...bigPieces(step, measure),
-    ...step.say.flatMap(text => itemPieces(text, 'dash', measure)),
+    ...picturePieces(step, number, pack, high),
+    ...rest,
+  ]);
+  const whole = set.find(make => heightOf(make()) <= pack.frame.height);
+  return whole === undefined ? (set.at(-1)?.() ?? []) : [bound(whole())];
+}
+
+function heightOf(pieces: readonly Piece[]): Mm {
+  return pieces.reduce((sum, one) => sum + one.above + one.height, 0);
+}
+
+/** What to do, the number to hit, what to look at, what to mind. */
+function restPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
+  const { measure } = pack;
+  return [
+    ...sayPieces(step, pack),
     ...spacedOut(factPieces(factsOf(step, pack), measure)),
     ...step.look.flatMap((text, at) =>
       itemPieces(text, checkIsMade(step, at, pack) ? 'ticked' : 'box', measure),
     ),
-    ...carePieces(step, pack),
+    ...carePieces(step, number, pack),
     ...(step.why === '' ? [] : wordPieces(`Why: ${step.why}`, measure, { size: 10, above: 1.5 })),
     ...notePieces(step, pack),
   ];
-  return pieces;
 }
+
+/** Where a step's boards stand nowhere yet, a small picture beside the words shows where they will be. */
+function sayPieces(step: Step, pack: Pack): readonly Piece[] {
+  const said = (measure: Measure) => [
+    ...bigPieces(step, measure),
+    ...step.say.flatMap(text => itemPieces(text, 'dash', measure)),
+  ];
+  if (!showsWhole(step)) return said(pack.measure);
+  const { width, rule } = pack.measure;
+  const left = width - WHERE.width - 4;
+  const picture = wherePiece(step, pack, WHERE);
+  return [{ ...beside(bound(said({ width: left, rule })), picture, left + 4), above: 2 }];
+}
+
+const WHERE = { width: 62, height: 40 };
 
 function spacedOut(pieces: readonly Piece[]): readonly Piece[] {
   return pieces.map((one, at) => (at === 0 ? lower(one, 2) : one));
@@ -85,13 +118,21 @@ function factsOf(step: Step, { build }: Pack) {
   ];
 }
 
-/** Each caution by its first line; all of it stands on the page of tools and cautions. */
-function carePieces(step: Step, { plan, measure }: Pack): readonly Piece[] {
+/**
+ * Each caution by its first line where the step before did not name it, else by its name. All of it
+ * stands on the page of tools and cautions.
+ */
+function carePieces(step: Step, number: number, { plan, measure }: Pack): readonly Piece[] {
+  const before = new Set(plan.steps[number - 2]?.care ?? []);
   const named = plan.cautions.filter(({ id }) => step.care.includes(id));
-  if (named.length === 0) return [];
-  const lines = named.map(({ title, lines: [first = ''] }) => `${title}: ${first}`);
+  const fresh = named.filter(({ id }) => !before.has(id));
+  const known = named.filter(({ id }) => before.has(id)).map(({ title }) => title);
+  const lines = [
+    ...fresh.map(({ title, lines: [first = ''] }) => `${title}: ${first}`),
+    ...(known.length > 0 ? [`As before: ${known.join('; ')}.`] : []),
+  ];
   return lines.flatMap((text, at) =>
-    itemPieces(`${at === 0 ? 'Mind! ' : ''}${text}`, 'dash', measure, {
+    itemPieces(at === 0 ? `Mind! ${text}` : text, 'dash', measure, {
       size: 10,
       above: at === 0 ? 2 : 0.6,
     }),

@@ -44,20 +44,23 @@ export function pdfWriter(fonts: Fonts, paper: Paper, { title, madeAtMs }: PdfAb
 /** An em of so many points is measured once; every size is in proportion. */
 const MEASURED = 1000;
 
-/** Words come again and again: each is measured once. */
+/**
+ * Each letter is measured once. Kerning is left out: it only draws letters together, so a line never
+ * comes out longer than measured.
+ */
 function typeRule(document: Document): TypeRule {
   const known = { plain: new Map<string, number>(), bold: new Map<string, number>() };
-  const wordWidth = (word: string, face: 'plain' | 'bold') => {
-    const found = known[face].get(word);
+  const letterWidth = (letter: string, face: 'plain' | 'bold') => {
+    const found = known[face].get(letter);
     if (found !== undefined) return found;
-    const width = document.font(face).fontSize(MEASURED).widthOfString(word) / MEASURED;
-    known[face].set(word, width);
+    const width = document.font(face).fontSize(MEASURED).widthOfString(letter) / MEASURED;
+    known[face].set(letter, width);
     return width;
   };
   return (text, size, bold) => {
     const face = bold ? 'bold' : 'plain';
-    const space = wordWidth(' ', face);
-    const ems = text.split(' ').reduce((sum, word) => sum + wordWidth(word, face) + space, -space);
+    let ems = 0;
+    for (const letter of text) ems += letterWidth(letter, face);
     return points(ems * size);
   };
 }
@@ -109,7 +112,8 @@ function setStrokes(document: Document, { lines }: Strokes): void {
   document.lineWidth(toPoints(first.thick)).lineCap('round').strokeColor('black');
   const dash = first.dash.map(toPoints);
   if (dash.length === 0) document.undash();
-  else document.dash(dash[0] ?? 0, { space: dash[1] ?? dash[0] ?? 0 });
+  // Its own call knows a stroke and a gap, not the long and short strokes of a center line.
+  else document.addContent(`[${dash.join(' ')}] 0 d`);
   for (const { from, to } of lines) {
     document.moveTo(toPoints(from.x), toPoints(from.y)).lineTo(toPoints(to.x), toPoints(to.y));
   }

@@ -7,7 +7,7 @@ import { beside, bound, type Piece, piece } from './piece.js';
 import { type Measure, wordPieces } from './set-words.js';
 import { SIZE, type TypeRule } from './type.js';
 
-const HIGH: Mm = 9;
+const HIGH: Mm = 10;
 const NAME: Mm = 12;
 
 /** Boards to scale, the longest as wide as there is room, each under the words that belong to it. */
@@ -38,14 +38,17 @@ function stretchMarks(stretch: Stretch, scale: number, rule: TypeRule): readonly
   return hatched({ width, height: HIGH }, stretch.kind === 'left' ? 'one way' : 'both ways');
 }
 
+/** Mark and length in one line where there is room, else one over the other, else the mark alone. */
 function pieceMarks(labels: readonly string[], width: Mm, rule: TypeRule): readonly Mark[] {
   const edges = [0, width].map(x => line({ x, y: 0 }, { x, y: HIGH }, 0.5));
-  const sizes = [SIZE.words, SIZE.small, 7.5];
-  for (const label of labels) {
-    const size = sizes.find(one => rule(label, one, true) + 1.4 <= width);
-    if (size === undefined) continue;
-    const at = { x: width / 2, y: HIGH / 2 + size * 0.128 };
-    return [...edges, words(at, label, size, { bold: true, anchor: 'middle' })];
-  }
-  return edges;
+  const [whole = '', mark = ''] = labels;
+  const length = whole.slice(mark.length).trim();
+  const x = width / 2;
+  const fits = (text: string, size: number) => rule(text, size, true) + 1.2 <= width;
+  const set = (text: string, size: number, y: Mm) =>
+    words({ x, y }, text, size, { bold: true, anchor: 'middle' });
+  if (fits(whole, SIZE.words)) return [...edges, set(whole, SIZE.words, HIGH * 0.65)];
+  if (fits(length, SIZE.small) && length !== '')
+    return [...edges, set(mark, SIZE.words, HIGH * 0.45), set(length, SIZE.small, HIGH * 0.88)];
+  return fits(mark, SIZE.words) ? [...edges, set(mark, SIZE.words, HIGH * 0.65)] : edges;
 }

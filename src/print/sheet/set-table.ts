@@ -95,13 +95,20 @@ function widthsOf(table: TableSet, size: Points, measure: Measure, left: Mm): re
   return squeezed(grown, floors, room);
 }
 
-/** Takes what is too much from the columns above their floors, each by its share of what it can give. */
+/** Takes what is too much from the widest columns, never below their floors. */
 function squeezed(widths: readonly Mm[], floors: readonly Mm[], room: Mm): readonly Mm[] {
-  const over = widths.reduce((sum, width) => sum + width, 0) - room;
-  if (over <= 0) return widths;
-  const spare = widths.map((width, at) => Math.max(0, width - (floors[at] ?? 0)));
-  const all = spare.reduce((sum, one) => sum + one, 0);
-  if (all === 0) return widths;
-  const share = Math.min(1, over / all);
-  return widths.map((width, at) => width - (spare[at] ?? 0) * share);
+  const capped = (most: Mm) =>
+    widths.map((width, at) => Math.min(width, Math.max(most, floors[at] ?? 0)));
+  const sum = (all: readonly Mm[]) => all.reduce((total, width) => total + width, 0);
+  if (sum(widths) <= room) return widths;
+  let [low, high] = [0, Math.max(...widths)];
+  for (let round = 0; round < ROUNDS; round += 1) {
+    const middle = (low + high) / 2;
+    if (sum(capped(middle)) > room) high = middle;
+    else low = middle;
+  }
+  return capped(low);
 }
+
+/** Halvings of a column's width: far finer than a hair. */
+const ROUNDS = 24;

@@ -1,0 +1,71 @@
+import { draw, SQUARE_VIEWS } from '../../drawing/draw.js';
+import { stepSubject } from '../../drawing/step-subject.js';
+import type { Drawing, PaperPoint } from '../../drawing/strokes.js';
+import { allParts } from '../../drawing/view.js';
+import type { Mm } from '../../measure/quantities.js';
+import type { Plan, Step } from '../../plan/plan.js';
+import { beside, type Piece } from '../sheet/piece.js';
+import { drawingPiece, type Room } from '../sheet/set-drawing.js';
+import type { Pack } from './pack.js';
+
+const GAP = 6;
+
+/** Does the step's picture show the whole piece, since what is worked on stands nowhere yet? */
+export function showsWhole(step: Step): boolean {
+  return step.bright.length > 0 && stepSubject(step).standing === undefined;
+}
+
+/**
+ * What goes where: from a corner, and beside it the view that shows most of it, with the figures. A
+ * step that adds no board has no picture.
+ */
+export function picturePieces(step: Step, number: number, pack: Pack, high: Mm): readonly Piece[] {
+  const { measure, plan } = pack;
+  if (step.bright.length === 0 || showsWhole(step)) return [];
+  const corner = pack.drawings.find(it => it.name === `step-${number}`)?.draw();
+  if (corner === undefined) return [];
+  const half = (measure.width - GAP) / 2;
+  const room = { width: half, height: high };
+  const left = drawingPiece(corner, room, measure.rule);
+  const right = drawingPiece(figuresView(step, plan), room, measure.rule);
+  return [{ ...beside(left, right, half + GAP), above: 3 }];
+}
+
+/** Where in the finished piece the boards of a step will be. */
+export function wherePiece(step: Step, pack: Pack, room: Room): Piece {
+  const ids = new Set(step.bright);
+  const { patches, strokes, ...whole } = pack.wholeCorner();
+  const drawing = {
+    ...whole,
+    strokes: strokes.map(stroke => ({ ...stroke, bright: false })),
+    patches: patches.filter(({ part }) => ids.has(part)),
+  };
+  return drawingPiece(drawing, room, pack.measure.rule);
+}
+
+/** The square view that shows most of what is added. */
+function figuresView(step: Step, { model, display }: Plan): Drawing {
+  const { bright, standing } = stepSubject(step);
+  const input = {
+    model,
+    display,
+    bright: new Set(bright),
+    standing: standing === undefined ? allParts(model) : new Set(standing),
+  };
+  const [first, ...others] = SQUARE_VIEWS.map(view => draw(input, view));
+  if (first === undefined) throw new Error('there is no view');
+  return others.reduce((best, one) => (shown(one) > shown(best) ? one : best), first);
+}
+
+function shown({ patches }: Drawing): number {
+  return patches.reduce((sum, { corners }) => sum + area(corners), 0);
+}
+
+/** Half the sum of cross products round the shape. */
+function area(corners: readonly PaperPoint[]): number {
+  const twice = corners.reduce((sum, from, at) => {
+    const to = corners[(at + 1) % corners.length] ?? from;
+    return sum + from.u * to.v - to.u * from.v;
+  }, 0);
+  return Math.abs(twice) / 2;
+}

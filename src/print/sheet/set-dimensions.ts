@@ -1,0 +1,123 @@
+import type { DimensionLine } from '../../drawing/strokes.js';
+import type { Mm } from '../../measure/quantities.js';
+import { line, type Mark, type Point, words } from './mark.js';
+import { points, type TypeRule } from './type.js';
+
+type Side = DimensionLine['side'];
+
+/** A dimension on paper: where it begins and ends along its side, its row, and its figure. */
+export type SetDimension = {
+  readonly line: DimensionLine;
+  readonly row: number;
+  readonly from: Mm;
+  readonly to: Mm;
+  /** Middle of the figure along the line. */
+  readonly textAt: Mm;
+};
+
+export const DIMENSION_SIZE = 10;
+/** From the wood to the first row, and from row to row: ISO 129-1 shows such distances (not re-checked). */
+export const FIRST_ROW: Mm = 8;
+const ROW: Mm = 6.5;
+const PAD: Mm = 1.2;
+
+/**
+ * Gives each dimension a row in which it meets no other. A figure that has no room between the ends
+ * of its line stands behind its far end.
+ */
+export function placeOnPaper(
+  dimensions: readonly DimensionLine[],
+  along: (line: DimensionLine) => readonly [Mm, Mm],
+  rule: TypeRule,
+): readonly SetDimension[] {
+  const placed: SetDimension[] = [];
+  const reach = ({ from, to, textAt, line: { text, bright } }: SetDimension) => {
+    const half = rule(text, DIMENSION_SIZE, bright) / 2 + PAD;
+    return [Math.min(from, textAt - half), Math.max(to, textAt + half)] as const;
+  };
+  for (const one of dimensions.toSorted((a, b) => a.row - b.row)) {
+    const [from, to] = along(one);
+    const wide = rule(one.text, DIMENSION_SIZE, one.bright);
+    const inside = wide + 2 * PAD <= to - from;
+    const textAt = inside ? (from + to) / 2 : to + PAD + wide / 2;
+    for (let row = one.row; ; row += 1) {
+      const tried = { line: one, row, from, to, textAt };
+      const [begins, ends] = reach(tried);
+      const meets = placed.some(other => {
+        const [otherBegins, otherEnds] = reach(other);
+        const same = other.row === row && other.line.side === one.side;
+        return same && begins < otherEnds - 0.01 && otherBegins < ends - 0.01;
+      });
+      if (!meets) {
+        placed.push(tried);
+        break;
+      }
+    }
+  }
+  return placed;
+}
+
+/** How far the rows on a side reach out from the wood. */
+export function depthOf(placed: readonly SetDimension[], side: Side): Mm {
+  const rows = placed.filter(({ line: { side: its } }) => its === side).map(({ row }) => row + 1);
+  return rows.length === 0 ? 0 : FIRST_ROW + (Math.max(...rows) - 1) * ROW + points(DIMENSION_SIZE);
+}
+
+/** The rectangle that the wood fills on paper. */
+export type Field = {
+  readonly left: Mm;
+  readonly top: Mm;
+  readonly right: Mm;
+  readonly bottom: Mm;
+};
+
+/** How far figures stand out past the far end of the wood along their lines. */
+export function overhang(
+  placed: readonly SetDimension[],
+  along: 'u' | 'v',
+  end: Mm,
+  rule: TypeRule,
+): Mm {
+  const over = placed
+    .filter(one => one.line.along === along)
+    .map(
+      ({ textAt, line: { text, bright } }) => textAt + rule(text, DIMENSION_SIZE, bright) / 2 - end,
+    );
+  return Math.max(0, ...over);
+}
+
+const THIN: Mm = 0.18;
+
+/** Extension lines, the line itself with strokes across its ends, and the figure over it. */
+export function dimensionMarks(placed: SetDimension, field: Field): readonly Mark[] {
+  const { line: its, row, from, to, textAt } = placed;
+  const out = FIRST_ROW + row * ROW;
+  const level = its.along === 'u';
+  const outward = its.side === 'above' || its.side === 'left' ? -1 : 1;
+  const wood = { above: field.top, below: field.bottom, left: field.left, right: field.right };
+  const edge = wood[its.side];
+  const at = (along: Mm, off: Mm): Point => {
+    const across = edge + outward * off;
+    return level ? { x: along, y: across } : { x: across, y: along };
+  };
+  const reach = Math.max(textAt, to);
+  const figure = points(DIMENSION_SIZE) * 0.28;
+  // The figure stands over its line, or left of an upright one, as it is read from the right.
+  const base = at(textAt, out);
+  const text = level ? { x: base.x, y: base.y - figure } : { x: base.x - figure, y: base.y };
+  return [
+    ...[from, to].map(end => line(at(end, 1.2), at(end, out + 1.2), THIN)),
+    line(at(from, out), at(reach, out), THIN),
+    ...[from, to].map(end => tick(at(end, out))),
+    words(text, its.text, DIMENSION_SIZE, {
+      anchor: 'middle',
+      bold: its.bright,
+      upward: !level,
+    }),
+  ];
+}
+
+/** Oblique stroke of 45 degrees across the end, as ISO 129-1 allows beside arrowheads (not re-checked). */
+function tick({ x, y }: Point): Mark {
+  return line({ x: x - 1, y: y + 1 }, { x: x + 1, y: y - 1 }, 0.45);
+}

@@ -1,0 +1,172 @@
+import { hatchStrokes } from '../../drawing/hatch.js';
+import { LINE_LOOKS } from '../../drawing/line-kinds.js';
+import type { Arrow, Drawing, PaperPoint, Patch, Stroke } from '../../drawing/strokes.js';
+import type { Mm } from '../../measure/quantities.js';
+import { type LineMark, line, type Mark, type Point, words } from './mark.js';
+import { type Piece, piece } from './piece.js';
+import { depthOf, dimensionMarks, type Field, overhang, placeOnPaper } from './set-dimensions.js';
+import { besideMarks, columnWidth, namesInside } from './set-names.js';
+import { points, type TypeRule } from './type.js';
+
+/** Room that a drawing may fill. */
+export type Room = { readonly width: Mm; readonly height: Mm };
+
+/** A drawing set as large as its room allows, or at 1:1 where it is meant so. */
+export function drawingPiece(drawing: Drawing, room: Room, rule: TypeRule): Piece {
+  const first = scaleFor(drawing, room, { across: 0, up: 0 });
+  const rough = around(drawing, first, rule);
+  const scale = scaleFor(drawing, room, {
+    across: rough.left + rough.right,
+    up: rough.above + rough.below,
+  });
+  const edge = around(drawing, scale, rule);
+  const wide = drawing.width * scale;
+  const whole = edge.left + wide + edge.right;
+  const left = edge.left + Math.max(0, (room.width - whole) / 2);
+  const field: Field = {
+    left,
+    top: edge.above,
+    right: left + wide,
+    bottom: edge.above + drawing.height * scale,
+  };
+  return piece(field.bottom + edge.below, drawingMarks(drawing, scale, field, rule));
+}
+
+function scaleFor(drawing: Drawing, room: Room, taken: { across: Mm; up: Mm }): number {
+  if (drawing.trueSize) return 1;
+  const across = (room.width - taken.across) / Math.max(1, drawing.width);
+  const up = (room.height - taken.up) / Math.max(1, drawing.height);
+  return Math.max(0.001, Math.min(across, up, 1));
+}
+
+/** Room that figures and names need on each side, at a scale. */
+function around(drawing: Drawing, scale: number, rule: TypeRule) {
+  const bottom = drawing.height * scale;
+  const placed = placedAt(drawing, scale, { left: 0, top: 0, right: 0, bottom }, rule);
+  const { beside } = namesInside(drawing.marks, ({ u, v }) => ({ x: u, y: v }), scale, rule);
+  const [wide, high] = [drawing.width * scale, drawing.height * scale];
+  const right = Math.max(depthOf(placed, 'right'), overhang(placed, 'u', wide, rule));
+  return {
+    left: depthOf(placed, 'left'),
+    right: right + columnWidth(beside, rule),
+    above: depthOf(placed, 'above'),
+    below: Math.max(depthOf(placed, 'below'), overhang(placed, 'v', high, rule)),
+  };
+}
+
+function placedAt(drawing: Drawing, scale: number, field: Field, rule: TypeRule) {
+  return placeOnPaper(
+    drawing.dimensions,
+    ({ along, from, to }) =>
+      along === 'u'
+        ? [field.left + from * scale, field.left + to * scale]
+        : [field.bottom - to * scale, field.bottom - from * scale],
+    rule,
+  );
+}
+
+function drawingMarks(
+  drawing: Drawing,
+  scale: number,
+  field: Field,
+  rule: TypeRule,
+): readonly Mark[] {
+  const toPaper = ({ u, v }: PaperPoint): Point => ({
+    x: field.left + u * scale,
+    y: field.bottom - v * scale,
+  });
+  const placed = placedAt(drawing, scale, field, rule);
+  const names = namesInside(drawing.marks, toPaper, scale, rule);
+  const column = field.right + depthOf(placed, 'right');
+  return [
+    ...drawing.patches.flatMap(patch => patchMarks(patch, scale, toPaper)),
+    ...strokeMarks(drawing, toPaper),
+    ...drawing.rings.flatMap(({ at, radius }) => ringMarks(toPaper(at), radius * scale)),
+    ...drawing.arrows.flatMap(arrow => arrowMarks(arrow, toPaper)),
+    ...placed.flatMap(one => dimensionMarks(one, field)),
+    ...names.inside,
+    ...besideMarks(names.beside, toPaper, field, column),
+    ...drawing.labels.map(({ at, text, bright }) => {
+      const { x, y } = toPaper(at);
+      return words({ x, y: y + points(10) * 0.36 }, text, 10, { anchor: 'middle', bold: bright });
+    }),
+  ];
+}
+
+/** What is added is gray, what is cut through is hatched, what is sawn away is hatched closely. */
+function patchMarks(
+  patch: Patch,
+  scale: number,
+  toPaper: (point: PaperPoint) => Point,
+): readonly Mark[] {
+  const corners = patch.corners.map(toPaper);
+  if (patch.look === 'added') return [{ kind: 'area', corners, fill: 0.8 }];
+  const apart = patch.look === 'cut' ? 2.2 : 1.2;
+  return hatchStrokes(patch, apart / scale).map(({ from, to }) =>
+    line(toPaper(from), toPaper(to), patch.look === 'cut' ? 0.13 : 0.2),
+  );
+}
+
+/** Wide lines are twice the narrow ones; where something is added, the rest is narrow. */
+const WIDE: Mm = 0.5;
+const MIDDLE: Mm = 0.3;
+const NARROW: Mm = 0.2;
+
+function strokeMarks(
+  { strokes }: Drawing,
+  toPaper: (point: PaperPoint) => Point,
+): readonly LineMark[] {
+  const adds = strokes.some(({ bright }) => bright);
+  const set = strokes.map(stroke => {
+    const thick = thickness(stroke, adds);
+    const dash = LINE_LOOKS[stroke.kind].dashes.map(part => Math.max(0.2, part * 0.25));
+    return line(toPaper(stroke.from), toPaper(stroke.to), thick, dash);
+  });
+  // Lines of one look after each other are one path, and heavy ones cover thin ones.
+  return set.toSorted((a, b) => a.thick - b.thick || a.dash.length - b.dash.length);
+}
+
+function thickness({ kind, bright }: Stroke, adds: boolean): Mm {
+  if (!LINE_LOOKS[kind].wide) return bright ? MIDDLE : NARROW;
+  if (bright) return WIDE;
+  return adds ? NARROW : MIDDLE;
+}
+
+const SIDES = 24;
+
+function ringMarks({ x, y }: Point, radius: Mm): readonly Mark[] {
+  const corners = Array.from({ length: SIDES }, (_, at) => {
+    const turn = (at / SIDES) * 2 * Math.PI;
+    return { x: x + radius * Math.cos(turn), y: y + radius * Math.sin(turn) };
+  });
+  const over = radius + 1;
+  return [
+    { kind: 'area', corners, edge: MIDDLE },
+    line({ x: x - over, y }, { x: x + over, y }, NARROW / 2),
+    line({ x, y: y - over }, { x, y: y + over }, NARROW / 2),
+  ];
+}
+
+const HEAD: Mm = 3;
+
+function arrowMarks(arrow: Arrow, toPaper: (point: PaperPoint) => Point): readonly Mark[] {
+  const [from, to] = [toPaper(arrow.from), toPaper(arrow.to)];
+  const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const [x, y] = [(to.x - from.x) / long, (to.y - from.y) / long];
+  const back = { x: to.x - x * HEAD, y: to.y - y * HEAD };
+  const wing = HEAD / 3.2;
+  const corners = [
+    to,
+    { x: back.x - y * wing, y: back.y + x * wing },
+    { x: back.x + y * wing, y: back.y - x * wing },
+  ];
+  const dash = arrow.kind === 'goes' ? LINE_LOOKS.phantom.dashes.map(part => part * 0.2) : [];
+  const text = { x: from.x - x * 2, y: from.y - y * 2 + points(10) * 0.36 };
+  return [
+    line(from, back, MIDDLE, dash),
+    { kind: 'area', corners, fill: 0 },
+    ...(arrow.text === ''
+      ? []
+      : [words(text, arrow.text, 10, { anchor: x > 0.3 ? 'end' : x < -0.3 ? 'start' : 'middle' })]),
+  ];
+}
