@@ -1,8 +1,9 @@
 import { planCsv } from './plan-csv.js';
 import { planJson } from './plan-json.js';
 import { planMarkdown } from './plan-text.js';
-import { type PaperAsk, printPaper } from './print-paper.js';
+import { layOut, type PaperAsk, printPaper } from './print-paper.js';
 import { shoppingCsv } from './shopping-csv.js';
+import { drawingSvg } from './svg/drawing-svg.js';
 
 /** A file to be made; `name` may hold a folder. */
 export type PrintedFile = { readonly name: string; readonly content: Uint8Array | string };
@@ -10,11 +11,17 @@ export type PrintedFile = { readonly name: string; readonly content: Uint8Array 
 /** Everything that `notchbook print` makes of a plan. `base` begins the names of the files. */
 export async function printFiles(ask: PaperAsk, base: string): Promise<readonly PrintedFile[]> {
   const { plan } = ask;
+  const out = layOut(ask);
+  const { drawings, measure } = out.pack;
   return [
-    { name: `${base}.pdf`, content: await printPaper(ask) },
+    { name: `${base}.pdf`, content: await printPaper(ask, out) },
     { name: `${base}-cut-list.csv`, content: planCsv(plan, 'cut') },
     { name: `${base}-shopping.csv`, content: shoppingCsv(plan) },
     { name: `${base}.md`, content: planMarkdown(plan) },
     { name: `${base}.json`, content: planJson(plan) },
+    ...drawings.map(({ name, title, draw }) => ({
+      name: `drawings/${name}.svg`,
+      content: drawingSvg(draw(), title, measure.rule),
+    })),
   ];
 }

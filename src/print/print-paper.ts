@@ -1,12 +1,9 @@
-import { draw } from '../drawing/draw.js';
-import { drawings, type NamedDrawing } from '../drawing/drawings.js';
-import type { Drawing } from '../drawing/strokes.js';
-import { allParts } from '../drawing/view.js';
 import type { Plan } from '../plan/plan.js';
+import { keptDrawings } from './kept-drawings.js';
 import { coverPieces, type Entry } from './pages/cover-pieces.js';
 import type { BuildSoFar, Pack, PageName } from './pages/pack.js';
 import { PARTS } from './pages/parts.js';
-import { type Fonts, pdfWriter } from './pdf/write-pdf.js';
+import { type Fonts, type PdfWriter, pdfWriter } from './pdf/write-pdf.js';
 import { flow } from './sheet/flow.js';
 import { line, type Sheet, words } from './sheet/mark.js';
 import { frameOf, MARGIN, type Paper } from './sheet/paper.js';
@@ -22,44 +19,27 @@ export type PaperAsk = {
   readonly madeAtMs: number;
 };
 
-/** The plan on paper as one PDF, the pages numbered, the cover with a list of the parts. */
-export async function printPaper(ask: PaperAsk): Promise<Uint8Array> {
-  const { plan, build, paper, fonts, madeAtMs, pages } = ask;
+/** The plan laid out: what its pages are made from, and what writes them. */
+export type LaidOut = { readonly pack: Pack; readonly writer: PdfWriter; readonly title: string };
+
+/** Makes ready what pages and drawings need; nothing is drawn yet. */
+export function layOut({ plan, build, paper, fonts, madeAtMs }: PaperAsk): LaidOut {
   const title = build === undefined ? plan.title : `${build.workbook.name}: ${plan.title}`;
   const writer = pdfWriter(fonts, paper, { title, madeAtMs });
   const frame = frameOf(paper);
   const measure = { width: frame.width, rule: writer.rule };
-  const wholeCorner = once(() => wholeFilled(plan));
-  const pack: Pack = {
-    plan,
-    drawings: keptDrawings(plan),
-    wholeCorner,
-    build,
-    madeAtMs,
-    measure,
-    frame,
-  };
+  const pack: Pack = { plan, drawings: keptDrawings(plan), build, madeAtMs, measure, frame };
+  return { pack, writer, title };
+}
+
+/** The plan on paper as one PDF, the pages numbered, the cover with a list of the parts. */
+export async function printPaper(ask: PaperAsk, out: LaidOut = layOut(ask)): Promise<Uint8Array> {
+  const { pack, writer, title } = out;
+  const { pages, paper } = ask;
   const parts = pages.flatMap(name => (name === 'cover' ? [] : [PARTS[name](pack)]));
   const cover = pages.includes('cover') ? coverSheets(pack, parts) : [];
   const sheets = [...cover, ...parts.flat()];
   return writer.write(sheets.map((sheet, at) => withFoot(sheet, at + 1, { title, paper, sheets })));
-}
-
-/** Each drawing is drawn once, however often it is set. */
-export function keptDrawings(plan: Plan): readonly NamedDrawing[] {
-  return drawings(plan).map(one => ({ ...one, draw: once(one.draw) }));
-}
-
-function once<Value>(make: () => Value): () => Value {
-  let made: { readonly value: Value } | undefined;
-  return () => {
-    made ??= { value: make() };
-    return made.value;
-  };
-}
-
-function wholeFilled({ model, display }: Plan): Drawing {
-  return draw({ model, display, bright: allParts(model), standing: new Set() }, 'corner-right');
 }
 
 /** The cover is set twice: where the parts begin depends on how long it is. */

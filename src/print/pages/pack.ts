@@ -1,5 +1,4 @@
 import type { NamedDrawing } from '../../drawing/drawings.js';
-import type { Drawing } from '../../drawing/strokes.js';
 import type { Plan } from '../../plan/plan.js';
 import type { Progress, Workbook } from '../../workbook/workbook.js';
 import type { Frame } from '../sheet/paper.js';
@@ -29,8 +28,6 @@ export type Pack = {
   readonly plan: Plan;
   /** Every drawing of the plan. */
   readonly drawings: readonly NamedDrawing[];
-  /** The whole piece from a corner, every board filled. */
-  readonly wholeCorner: () => Drawing;
   readonly build: BuildSoFar | undefined;
   readonly madeAtMs: number;
   readonly measure: Measure;

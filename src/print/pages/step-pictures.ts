@@ -4,16 +4,12 @@ import type { Drawing, PaperPoint } from '../../drawing/strokes.js';
 import { allParts } from '../../drawing/view.js';
 import type { Mm } from '../../measure/quantities.js';
 import type { Plan, Step } from '../../plan/plan.js';
-import { beside, type Piece } from '../sheet/piece.js';
+import { showsWhole } from '../kept-drawings.js';
+import { beside, type Piece, piece } from '../sheet/piece.js';
 import { drawingPiece, type Room } from '../sheet/set-drawing.js';
 import type { Pack } from './pack.js';
 
 const GAP = 6;
-
-/** Does the step's picture show the whole piece, since what is worked on stands nowhere yet? */
-export function showsWhole(step: Step): boolean {
-  return step.bright.length > 0 && stepSubject(step).standing === undefined;
-}
 
 /**
  * What goes where: from a corner, and beside it the view that shows most of it, with the figures. A
@@ -31,16 +27,10 @@ export function picturePieces(step: Step, number: number, pack: Pack, high: Mm):
   return [{ ...beside(left, right, half + GAP), above: 3 }];
 }
 
-/** Where in the finished piece the boards of a step will be. */
-export function wherePiece(step: Step, pack: Pack, room: Room): Piece {
-  const ids = new Set(step.bright);
-  const { patches, strokes, ...whole } = pack.wholeCorner();
-  const drawing = {
-    ...whole,
-    strokes: strokes.map(stroke => ({ ...stroke, bright: false })),
-    patches: patches.filter(({ part }) => ids.has(part)),
-  };
-  return drawingPiece(drawing, room, pack.measure.rule);
+/** Where in the finished piece the boards of a step will be; nothing for a step without boards. */
+export function wherePiece(number: number, { drawings, measure }: Pack, room: Room): Piece {
+  const drawing = drawings.find(it => it.name === `step-${number}`)?.draw();
+  return drawing === undefined ? piece(0, []) : drawingPiece(drawing, room, measure.rule);
 }
 
 /** The square view that shows most of what is added. */

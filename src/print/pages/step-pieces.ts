@@ -3,17 +3,14 @@ import type { Mm } from '../../measure/quantities.js';
 import type { Step } from '../../plan/plan.js';
 import { count } from '../../text/plural.js';
 import { tallyOf } from '../../workbook/next-step.js';
-import { line, words } from '../sheet/mark.js';
-import { beside, bound, lower, type Piece, piece } from '../sheet/piece.js';
+import { showsWhole } from '../kept-drawings.js';
+import { beside, bound, lower, type Piece } from '../sheet/piece.js';
 import { factPieces } from '../sheet/set-blocks.js';
-import { itemPieces, type Measure, TICK_BOX, tickBox, wordPieces } from '../sheet/set-words.js';
-import { ascent, leading, SIZE } from '../sheet/type.js';
+import { itemPieces, type Measure, wordPieces } from '../sheet/set-words.js';
 import type { Pack } from './pack.js';
-import { checkIsMade, stepIsDone } from './so-far.js';
-import { picturePieces, showsWhole, wherePiece } from './step-pictures.js';
-
-const WHO = { lead: 'lead', helper: 'helper', both: 'together' } as const;
-const BIG = 24;
+import { checkIsMade } from './so-far.js';
+import { bigPieces, headPieces } from './step-head.js';
+import { picturePieces, wherePiece } from './step-pictures.js';
 
 /** Heights of pictures, the first that lets a step stay on one page. */
 const HEIGHTS: readonly Mm[] = [66, 52, 40];
@@ -38,7 +35,7 @@ function heightOf(pieces: readonly Piece[]): Mm {
 function restPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
   const { measure } = pack;
   return [
-    ...sayPieces(step, pack),
+    ...sayPieces(step, number, pack),
     ...spacedOut(factPieces(factsOf(step, pack), measure)),
     ...step.look.flatMap((text, at) =>
       itemPieces(text, checkIsMade(step, at, pack) ? 'ticked' : 'box', measure),
@@ -50,7 +47,7 @@ function restPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
 }
 
 /** Where a step's boards stand nowhere yet, a small picture beside the words shows where they will be. */
-function sayPieces(step: Step, pack: Pack): readonly Piece[] {
+function sayPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
   const said = (measure: Measure) => [
     ...bigPieces(step, measure),
     ...step.say.flatMap(text => itemPieces(text, 'dash', measure)),
@@ -58,7 +55,7 @@ function sayPieces(step: Step, pack: Pack): readonly Piece[] {
   if (!showsWhole(step)) return said(pack.measure);
   const { width, rule } = pack.measure;
   const left = width - WHERE.width - 4;
-  const picture = wherePiece(step, pack, WHERE);
+  const picture = wherePiece(number, pack, WHERE);
   return [{ ...beside(bound(said({ width: left, rule })), picture, left + 4), above: 2 }];
 }
 
@@ -66,37 +63,6 @@ const WHERE = { width: 62, height: 40 };
 
 function spacedOut(pieces: readonly Piece[]): readonly Piece[] {
   return pieces.map((one, at) => (at === 0 ? lower(one, 2) : one));
-}
-
-function headPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
-  const { measure } = pack;
-  const done = stepIsDone(step, pack);
-  const indent = TICK_BOX + 3.5;
-  const about = `${WHO[step.who]}, about ${formatMinutes(step.minutes.value)}${done ? '; done' : ''}`;
-  const inner = { ...measure, width: measure.width - indent };
-  const title = bound([
-    ...wordPieces(`${number}. ${step.title}`, inner, { size: 15, bold: true }),
-    ...wordPieces(about, inner, { size: 10 }),
-  ]);
-  const tick = piece(TICK_BOX, tickBox({ x: 0.3, y: ascent(15) - TICK_BOX + 0.2 }, done));
-  const rule = piece(0.5, [line({ x: 0, y: 0 }, { x: measure.width, y: 0 }, 0.3)]);
-  return [
-    { ...rule, above: 6, staysWithNext: true },
-    { ...beside(tick, title, indent), above: 2, staysWithNext: true },
-  ];
-}
-
-function bigPieces({ big }: Step, { rule, width }: Measure): readonly Piece[] {
-  if (big === undefined) return [];
-  const wide = rule(big.text, BIG, true);
-  const base = ascent(BIG);
-  const number = words({ x: 0, y: base }, big.text, BIG, { bold: true });
-  if (wide + 4 + rule(big.caption, SIZE.words, false) > width) {
-    const caption = bound(wordPieces(big.caption, { rule, width }));
-    return [piece(leading(BIG), [number], { above: 1 }), caption];
-  }
-  const caption = words({ x: wide + 4, y: base }, big.caption, SIZE.words);
-  return [piece(leading(BIG), [number, caption], { above: 1 })];
 }
 
 function factsOf(step: Step, { build }: Pack) {

@@ -1,6 +1,7 @@
 import PDFDocument from 'pdfkit';
 import { toInches } from '../../measure/inch.js';
 import type { Mm } from '../../measure/quantities.js';
+import { grayText } from '../sheet/gray.js';
 import type { AreaMark, LineMark, Mark, Sheet, WordsMark } from '../sheet/mark.js';
 import type { Paper } from '../sheet/paper.js';
 import { points, type TypeRule } from '../sheet/type.js';
@@ -123,18 +124,11 @@ function setStrokes(document: Document, { lines }: Strokes): void {
 function setArea(document: Document, { corners, fill, edge }: AreaMark): void {
   document.undash();
   document.polygon(...corners.map(({ x, y }): [number, number] => [toPoints(x), toPoints(y)]));
-  const gray = fill === undefined ? undefined : grayColor(fill);
+  const gray = fill === undefined ? undefined : grayText(fill);
   if (edge !== undefined) document.lineWidth(toPoints(edge)).lineJoin('miter').strokeColor('black');
   if (gray !== undefined && edge !== undefined) document.fillAndStroke(gray, 'black');
   else if (gray !== undefined) document.fill(gray);
   else document.stroke();
-}
-
-function grayColor(gray: number): string {
-  const part = Math.round(gray * 255)
-    .toString(16)
-    .padStart(2, '0');
-  return `#${part}${part}${part}`;
 }
 
 function setWords(document: Document, mark: WordsMark): void {

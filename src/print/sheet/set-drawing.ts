@@ -80,7 +80,7 @@ function drawingMarks(
   const column = field.right + depthOf(placed, 'right');
   return [
     ...drawing.patches.flatMap(patch => patchMarks(patch, scale, toPaper)),
-    ...strokeMarks(drawing, toPaper),
+    ...strokeMarks(drawing, scale, toPaper),
     ...drawing.rings.flatMap(({ at, radius }) => ringMarks(toPaper(at), radius * scale)),
     ...drawing.arrows.flatMap(arrow => arrowMarks(arrow, toPaper)),
     ...placed.flatMap(one => dimensionMarks(one, field)),
@@ -111,14 +111,17 @@ function patchMarks(
 const WIDE: Mm = 0.5;
 const MIDDLE: Mm = 0.3;
 const NARROW: Mm = 0.2;
+/** Below this scale full lines would run together. */
+const SMALL = 1 / 16;
 
 function strokeMarks(
   { strokes }: Drawing,
+  scale: number,
   toPaper: (point: PaperPoint) => Point,
 ): readonly LineMark[] {
   const adds = strokes.some(({ bright }) => bright);
   const set = strokes.map(stroke => {
-    const thick = thickness(stroke, adds);
+    const thick = thickness(stroke, adds) * (scale < SMALL ? 0.6 : 1);
     const dash = LINE_LOOKS[stroke.kind].dashes.map(part => Math.max(0.2, part * 0.25));
     return line(toPaper(stroke.from), toPaper(stroke.to), thick, dash);
   });
