@@ -2,8 +2,9 @@ import { formatBoardLength, formatLength } from '../measure/format-length.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { groupAlike, isCutAlike, leftWords } from '../plan/board-bars.js';
 import type { BoughtBoard, Purchase } from '../plan/plan.js';
+import { outline } from './joint/faces-of-piece.js';
 import { cornersOf, type PaperBox } from './sight.js';
-import { BLANK, type Drawing, type Label, type Mark, type Patch, type Stroke } from './strokes.js';
+import { BLANK, type Drawing, type Label, type Mark, type Patch } from './strokes.js';
 
 /** A board as it is drawn: where its lower edge lies, and how it is to be sawn. */
 type Bar = {
@@ -68,7 +69,10 @@ function drawBar(bar: Bar, { kerf, trim }: Saw, display: Display) {
   const words = `${times > 1 ? `${times} x ` : ''}${formatBoardLength(board.length, display)}${board.onHand ? ' (have)' : ''}`;
   const left = leftWords(board, display);
   return {
-    strokes: [...rectangle(box(0, board.length)), ...blades.flatMap(rectangle)],
+    strokes: [
+      ...outline(box(0, board.length), 'visible'),
+      ...blades.flatMap(it => outline(it, 'visible')),
+    ],
     patches: [...(trim > 0 ? [box(0, trim)] : []), ...blades].map(waste),
     marks: pieces.map(
       ({ from, to }, at): Mark => ({
@@ -97,14 +101,4 @@ function piecesOf({ cuts }: BoughtBoard, start: Mm, kerf: Mm) {
     at += length + kerf;
     return { mark, length, from, to: from + length };
   });
-}
-
-function rectangle(box: PaperBox): readonly Stroke[] {
-  const corners = cornersOf(box);
-  return corners.map((from, at) => ({
-    from,
-    to: corners[(at + 1) % corners.length] ?? from,
-    kind: 'visible',
-    bright: false,
-  }));
 }

@@ -1,6 +1,12 @@
 import type { Plan, Step } from '../plan/plan.js';
 import { drawBoards } from './boards-drawing.js';
 import { draw, VIEWS } from './draw.js';
+import {
+  type JointDrawing,
+  jointDrawings,
+  screwDrawings,
+  templateDrawings,
+} from './joint/joint-drawings.js';
 import { stepSubject } from './step-subject.js';
 import type { Drawing, View } from './strokes.js';
 import { allParts } from './view.js';
@@ -12,6 +18,7 @@ export type DrawingGroup =
   | 'sections'
   | 'steps'
   | 'joints'
+  | 'screws'
   | 'templates'
   | 'boards';
 
@@ -36,8 +43,24 @@ export function drawings(plan: Plan): readonly NamedDrawing[] {
         draw: () => drawBoards(purchase, plan.display),
       }),
     ),
+    ...sheets('joints', 'joint', jointDrawings(plan)),
+    ...sheets('screws', 'screws', screwDrawings(plan)),
+    ...sheets('templates', 'template', templateDrawings(plan)),
     ...plan.steps.map((step, at) => stepDrawing(step, at + 1, plan)),
   ];
+}
+
+function sheets(
+  group: DrawingGroup,
+  kind: string,
+  drawn: readonly JointDrawing[],
+): readonly NamedDrawing[] {
+  return drawn.map(({ key, title, draw: make }) => ({
+    name: fileName(`${kind} ${key}`),
+    group,
+    title,
+    draw: make,
+  }));
 }
 
 function viewDrawing(view: View, { model, display, title }: Plan): NamedDrawing {

@@ -30,6 +30,7 @@ export const LINE_LOOKS: Readonly<Record<LineKind, LineLook>> = {
     wide: true,
     dashes: [LONG_DASH, GAP, DOT, GAP],
   },
+  break: { type: '01.1 continuous narrow, with zigzags', wide: false, dashes: [] },
   hatch: { type: '01.1 continuous narrow', wide: false, dashes: [] },
   phantom: {
     type: '05.1 long-dashed double-dotted narrow',

@@ -18,6 +18,8 @@ export type LineKind =
   | 'cutting-plane'
   /** On a face that is cut, and on waste. */
   | 'hatch'
+  /** Where a stretch of a long board is left out. */
+  | 'break'
   /** What is no wood of the piece, such as a pot, and the way that a board goes to its place. */
   | 'phantom';
 

@@ -111,6 +111,7 @@ function screwRow(
     grain,
     ...counts(joints),
     where: room.where,
+    spots: room.spots,
     notes: [...choice.notes, ...room.notes],
     noRoom: room.noRoom,
     ...(without === undefined ? {} : { without }),
@@ -164,6 +165,7 @@ function bradRow({ joints, first }: Alike, brad: BradChoice, setting: Setting): 
     grain: first.grain,
     ...counts(joints),
     where: [],
+    spots: [],
     notes: [],
     noRoom: [],
   };

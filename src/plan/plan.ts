@@ -1,6 +1,6 @@
 import type { Figure } from '../measure/figure.js';
 import type { Display, Mm } from '../measure/quantities.js';
-import type { Model } from '../model/part.js';
+import type { Box, Model, Side } from '../model/part.js';
 import type { Phase } from '../recipe/recipe.js';
 import type { DayRule } from './day-rule.js';
 import type { FootRow } from './foot-rows.js';
@@ -171,11 +171,23 @@ export type FastenerRow = {
   readonly count: number;
   /** Where the screws stand in each different overlap, seen from their heads. */
   readonly where: readonly string[];
+  readonly spots: readonly ScrewSpots[];
   readonly notes: readonly string[];
   /** Overlaps that are too small for their screws, each with why. */
   readonly noRoom: readonly string[];
   /** What a plain butt through the full width would have needed, where a notch saved it. */
   readonly without?: string;
+};
+
+/** One overlap of two boards, and where its screws stand on it. */
+export type ScrewSpots = {
+  /** Part under the heads, and part around the points. */
+  readonly from: string;
+  readonly into: string;
+  readonly drive: Side;
+  readonly patch: Box;
+  /** From the end of the part under the heads, or from where the overlap begins; and from one border. */
+  readonly places: readonly { readonly along: Mm; readonly across: Mm }[];
 };
 
 export type HardwareRow = {

@@ -3,6 +3,7 @@ import type { ScrewContact } from '../materials/screw-spacing.js';
 import type { Joint, Part } from '../model/part.js';
 import { count } from '../text/plural.js';
 import { onTheTape } from './on-tape.js';
+import type { ScrewSpots } from './plan.js';
 import { placesIn, placeWords } from './screw-lines.js';
 import { contactOf } from './screw-overlap.js';
 import { type Held, playNotes } from './screw-play.js';
@@ -13,9 +14,10 @@ export type ScrewRoom = {
   readonly where: readonly string[];
   readonly notes: readonly string[];
   readonly noRoom: readonly string[];
+  readonly spots: readonly ScrewSpots[];
 };
 
-const NOTHING: ScrewRoom = { where: [], notes: [], noRoom: [] };
+const NOTHING: ScrewRoom = { where: [], notes: [], noRoom: [], spots: [] };
 
 type Screw = Pick<Held, 'gauge' | 'setting'>;
 
@@ -42,6 +44,7 @@ export function screwRoom(
     where: once(found.flatMap(({ where }) => where)),
     notes: once(found.flatMap(({ notes }) => notes)),
     noRoom: once(found.flatMap(({ noRoom }) => noRoom)),
+    spots: found.flatMap(({ spots }) => spots),
   };
 }
 
@@ -56,7 +59,9 @@ function roomOf(contact: ScrewContact, held: Held): ScrewRoom {
   const overlap = `${onTheTape(contact.length, display)} x ${onTheTape(contact.width, display)}`;
   const words = placeWords(found.places, contact, display);
   const where = `${count(joint.each, 'screw')} on ${overlap}: ${words}`;
-  return { ...NOTHING, where: [where], notes: playNotes(found.places, held) };
+  const { from, into, drive, patch } = joint;
+  const spots = [{ from, into, drive, patch, places: found.places }];
+  return { ...NOTHING, where: [where], notes: playNotes(found.places, held), spots };
 }
 
 /** A lighter screw where the usual one has no room at its least distances; the usual one where none has. */

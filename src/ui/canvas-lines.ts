@@ -15,13 +15,17 @@ export type DrawingLines = {
   readonly row: ReadonlyMap<Mm, number>;
 };
 
+/** Lines that keep a cell of their own; all others go where they come to lie. */
+const GUIDES: ReadonlySet<Stroke['kind']> = new Set(['visible', 'break', 'phantom']);
+
 /** Bright boards get an inside of a cell at least, to be filled. */
 const BRIGHT_APART = 2;
 
 /** Finds which lines of a drawing face each other, so that a board or a gap between them can be kept. */
 export function drawingLines(drawing: Drawing): DrawingLines {
-  const visible = drawing.strokes.filter(stroke => stroke.kind !== 'hidden');
+  const visible = drawing.strokes.filter(({ kind }) => GUIDES.has(kind));
   const patches = drawing.patches.map(({ part, corners }) => ({ part, box: boxRound(corners) }));
+  const signs = [...drawing.labels, ...drawing.rings];
   const us = distinct([
     ...visible.flatMap(stroke => [stroke.from.u, stroke.to.u]),
     ...patches.flatMap(({ box }) => [box.u.from, box.u.to]),
@@ -29,6 +33,7 @@ export function drawingLines(drawing: Drawing): DrawingLines {
   const vs = distinct([
     ...visible.flatMap(stroke => [stroke.from.v, stroke.to.v]),
     ...patches.flatMap(({ box }) => [box.v.from, box.v.to]),
+    ...signs.map(({ at }) => at.v),
   ]);
   const numbered = (stroke: Stroke) => ({
     fromU: us.indexOf.get(stroke.from.u) ?? 0,
@@ -43,6 +48,12 @@ export function drawingLines(drawing: Drawing): DrawingLines {
   const level = strokes
     .filter(one => one.fromV === one.toV)
     .map(one => ({ at: one.fromV, from: one.fromU, to: one.toU }));
+  // A line of words needs a row of its own, and so does a screw.
+  const words = signs.map(({ at }) => ({
+    at: vs.indexOf.get(at.v) ?? 0,
+    from: 0,
+    to: us.values.length - 1,
+  }));
   const largest = largestPatches(patches);
   return {
     u: {
@@ -53,7 +64,7 @@ export function drawingLines(drawing: Drawing): DrawingLines {
     },
     v: {
       at: vs.values,
-      facing: facing(level, us.values.length),
+      facing: facing([...level, ...words], us.values.length),
       joined: joined(upright, level),
       filled: patchHeights(largest, vs.indexOf),
     },

@@ -86,12 +86,12 @@ export function isFree(sheet: Sheet, column: number, row: number): boolean {
   return cell !== undefined && sheet.joins[cell] === 0 && sheet.signs[cell] === '';
 }
 
-/** Sets one bright character in place of whatever line is there. */
-export function setSign(sheet: Sheet, { column, row }: Place, sign: string): void {
+/** Sets one character in place of whatever line is there, bright unless said otherwise. */
+export function setSign(sheet: Sheet, { column, row }: Place, sign: string, bright = true): void {
   const cell = cellAt(sheet, column, row);
   if (cell === undefined) return;
   sheet.signs[cell] = sign;
-  sheet.bright[cell] = 1;
+  sheet.bright[cell] = bright ? 1 : 0;
 }
 
 /** Sets a text from a cell to the right; what would fall off the sheet is left out. */

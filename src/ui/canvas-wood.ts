@@ -1,7 +1,7 @@
 import { boxRound } from '../drawing/sight.js';
-import type { Patch, Stroke } from '../drawing/strokes.js';
+import type { Drawing, Patch, Stroke } from '../drawing/strokes.js';
 import type { Mm } from '../measure/quantities.js';
-import { drawLevel, drawUpright, isFree, type Sheet, setSign } from './canvas-sheet.js';
+import { drawLevel, drawUpright, isFree, type Sheet, setSign, setText } from './canvas-sheet.js';
 
 /** From mm on the paper to cells of the sheet. */
 export type Setting = {
@@ -12,10 +12,15 @@ export type Setting = {
 /** A shade that leaves the lines around it readable, and one that shows where there is no shade. */
 const FILL = { unicode: '▒', ascii: ':' };
 const DOT = { unicode: '·', ascii: '.' };
+/** What is no wood: other signs than those of edges, so that nobody takes it for one. */
+const PHANTOM = { level: { unicode: '-', ascii: '~' }, upright: ':' };
+/** A board that is broken off, row by row. */
+const BREAK = ['/', '\\'];
+const RING = 'o';
 
 /** Sets strokes as joined lines, plain ones first so that what is bright stays bright where they meet. */
 export function drawStrokes(sheet: Sheet, strokes: readonly Stroke[], setting: Setting): void {
-  const seen = strokes.filter(one => one.kind !== 'hidden');
+  const seen = strokes.filter(one => one.kind === 'visible');
   for (const bright of [false, true]) {
     for (const stroke of seen.filter(one => one.bright === bright)) {
       const { fromColumn, toColumn, fromRow, toRow } = ends(stroke, setting);
@@ -42,6 +47,60 @@ export function drawHidden(
         if (isFree(sheet, column, row)) setSign(sheet, { column, row }, sign);
       }
     }
+  }
+}
+
+/** Breaks, what is no wood, and screws seen from their heads. Middle lines are too fine for cells. */
+export function drawSigns(
+  sheet: Sheet,
+  { strokes, rings }: Pick<Drawing, 'strokes' | 'rings'>,
+  { setting, ascii }: { setting: Setting; ascii: boolean },
+): void {
+  for (const stroke of strokes) {
+    if (stroke.kind !== 'phantom' && stroke.kind !== 'break') continue;
+    const { fromColumn, toColumn, fromRow, toRow } = ends(stroke, setting);
+    for (let row = fromRow; row <= toRow; row += 1) {
+      for (let column = fromColumn; column <= toColumn; column += 1) {
+        const sign =
+          stroke.kind === 'break'
+            ? (BREAK[(row + column) % 2] ?? '')
+            : fromColumn === toColumn
+              ? PHANTOM.upright
+              : PHANTOM.level[ascii ? 'ascii' : 'unicode'];
+        if (stroke.kind === 'break' || isFree(sheet, column, row)) {
+          setSign(sheet, { column, row }, sign, stroke.bright);
+        }
+      }
+    }
+  }
+  for (const { at, bright } of rings) {
+    const place = { column: setting.columnOf(at.u), row: setting.rowOf(at.v) };
+    setSign(sheet, place, RING, bright);
+  }
+}
+
+/** Words where they stand, and marks inside the boards that have room for them. */
+export function drawWords(
+  sheet: Sheet,
+  { labels, marks }: Pick<Drawing, 'labels' | 'marks'>,
+  { columnOf, rowOf }: Setting,
+): void {
+  const ends = new Map<number, number>();
+  for (const { text, at, bright } of labels) {
+    const row = rowOf(at.v);
+    const middle = columnOf(at.u) - Math.floor(text.length / 2);
+    const column = Math.max(ends.get(row) ?? 0, middle);
+    ends.set(row, column + text.length + 2);
+    setText(sheet, { column, row }, { text, bright });
+  }
+  for (const { text, on, room, bright } of marks) {
+    const [left, right] = [on.u - room.width / 2, on.u + room.width / 2].map(columnOf);
+    const [top, low] = [on.v + room.height / 2, on.v - room.height / 2].map(rowOf);
+    if (left === undefined || right === undefined || top === undefined || low === undefined)
+      continue;
+    if (right - left <= text.length || low - top < 2) continue;
+    const column = Math.ceil((left + right - text.length) / 2);
+    setText(sheet, { column, row: Math.floor((top + low) / 2) }, { text, bright });
   }
 }
 

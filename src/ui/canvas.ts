@@ -3,7 +3,7 @@ import { wrap } from '../text/wrap.js';
 import { drawDimensions } from './canvas-dimensions.js';
 import { type Layout, layOut } from './canvas-layout.js';
 import { type CellLine, emptySheet, sheetLines } from './canvas-sheet.js';
-import { drawHidden, drawStrokes, fillPatches } from './canvas-wood.js';
+import { drawHidden, drawSigns, drawStrokes, drawWords, fillPatches } from './canvas-wood.js';
 
 /** A drawing set in terminal cells: each character is one cell wide. */
 export type CellPicture = {
@@ -50,6 +50,8 @@ function drawn(drawing: Drawing, layout: Layout, ascii: boolean) {
   drawStrokes(sheet, drawing.strokes, setting);
   fillPatches(sheet, drawing.patches, { setting, ascii });
   drawHidden(sheet, drawing.strokes, { setting, ascii });
+  drawSigns(sheet, drawing, { setting, ascii });
+  drawWords(sheet, drawing, setting);
   drawDimensions(sheet, layout.dimensions, area);
   return sheet;
 }
