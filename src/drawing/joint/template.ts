@@ -1,6 +1,6 @@
 import { formatLengthExact } from '../../measure/format-length.js';
 import type { Display } from '../../measure/quantities.js';
-import type { BoardBox } from '../../model/frame-of-board.js';
+import type { BoardBox, BoardSize } from '../../model/frame-of-board.js';
 import type { Part } from '../../model/part.js';
 import type { Span } from '../sight.js';
 import { BLANK, type Drawing, type Label, type Stroke } from '../strokes.js';
@@ -32,25 +32,7 @@ export function drawTemplate({ marks, part, display }: TemplateInput): Drawing {
   };
   const foldTop = size.across + size.through;
   const height = foldTop + size.across;
-  const face: Side = ({ along, across, through }) => ({
-    on: { u: along, v: across },
-    depth: -through.to,
-  });
-  const edge: Side = ({ along, across, through }) => ({
-    on: {
-      u: along,
-      v: {
-        from: size.across + size.through - through.to,
-        to: size.across + size.through - through.from,
-      },
-    },
-    depth: -across.to,
-  });
-  const back: Side = ({ along, across, through }) => ({
-    on: { u: along, v: { from: height - across.to, to: height - across.from } },
-    depth: through.from,
-  });
-  const sides = [face, edge, back].map(side => drawSide(piece, side, marks));
+  const sides = foldedSides(size).map(side => drawSide(piece, side, marks));
   const width = zone.to - zone.from;
   const fold = (v: number): Stroke => ({
     from: { u: 0, v },
@@ -86,6 +68,24 @@ export function drawTemplate({ marks, part, display }: TemplateInput): Drawing {
     ],
     inWords: `${title}: face, edge and back of the board, to be folded round it.`,
   };
+}
+
+/** Face, edge and back one above the other, as they lie on a paper that goes round the board. */
+function foldedSides({ across: wide, through: thick }: BoardSize): readonly Side[] {
+  const face: Side = ({ along, across, through }) => ({
+    on: { u: along, v: across },
+    depth: -through.to,
+  });
+  const edge: Side = ({ along, across, through }) => ({
+    on: { u: along, v: { from: wide + thick - through.to, to: wide + thick - through.from } },
+    depth: -across.to,
+  });
+  const top = 2 * wide + thick;
+  const back: Side = ({ along, across, through }) => ({
+    on: { u: along, v: { from: top - across.to, to: top - across.from } },
+    depth: through.from,
+  });
+  return [face, edge, back];
 }
 
 /** From a notch's end of the board to half a width past it; farther in, half a width on both sides. */
