@@ -1,4 +1,3 @@
-import { expect } from 'vitest';
 import { KEY, type TestTerminal } from './terminal.js';
 import type { WallClock } from './wall-clock.js';
 
@@ -51,7 +50,7 @@ export async function screenWhere(
   for (;;) {
     const screen = readBench(terminal.screen());
     if (terminal.isWhole() && wanted(screen)) return screen;
-    if (Date.now() > deadline) expect.fail(`never came: ${what}. It shows:\n${screen.text}`);
+    if (Date.now() > deadline) throw new Error(`never came: ${what}. It shows:\n${screen.text}`);
     await new Promise(resolve => setTimeout(resolve, LOOK_MS));
   }
 }
