@@ -14,9 +14,10 @@ import { fasteners } from './fasteners.js';
 import { fitChecks } from './fit-checks.js';
 import { gluePlan } from './glue-plan.js';
 import { hardware } from './hardware.js';
+import { helperPart } from './helper-part.js';
 import { holdInputs } from './hold-roles.js';
 import { holdRows, notChecked } from './holds.js';
-import type { AnswerLine, Plan, Purchase } from './plan.js';
+import type { AnswerLine, Plan, Purchase, Step } from './plan.js';
 import { planScope } from './plan-scope.js';
 import { sawOrder } from './saw-order.js';
 import { sawing } from './sawing.js';
@@ -58,7 +59,7 @@ export function makePlan(
   const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
   const scope = planScope(out.scope, screws, wet, display);
   const worked = { model, scope, display, ...sawn, fasteners: screws, ...wet };
-  const bare = steps(recipe.steps, worked);
+  const bare = withHelper(steps(recipe.steps, worked), setting);
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const build = withTradeLines(bare, trade, display);
   const tight = tightWords(out.tight, model, display);
@@ -93,6 +94,11 @@ export function makePlan(
       model,
     },
   };
+}
+
+/** Who does what, when the helper is as old as was said. */
+function withHelper(build: readonly Step[], { helper }: Setting): readonly Step[] {
+  return build.map(step => ({ ...step, ...helperPart(step, helper) }));
 }
 
 function named(recipe: Recipe, answers: Answers, display: Display) {

@@ -11,9 +11,11 @@ import type { PlanterRow } from './planter.js';
 import type { Purchase } from './purchase.js';
 import type { SquareRow } from './squares.js';
 import type { TimePlan } from './time.js';
+import type { ToolRow } from './tool-row.js';
 
 export type { BoughtBoard, BuyLine, Purchase } from './purchase.js';
 export type { Session, TimePlan, Turn } from './time.js';
+export type { ToolBriefing, ToolRow } from './tool-row.js';
 
 /**
  * The worked-out job: everything that follows from the boards in space. Types only. Lengths a person
@@ -240,13 +242,6 @@ export type FitCheck = {
   readonly source: string;
 };
 
-export type ToolRow = {
-  readonly id: string;
-  readonly name: string;
-  readonly use: string;
-  readonly who: 'lead' | 'both';
-};
-
 export type Caution = {
   readonly id: string;
   readonly title: string;
@@ -260,7 +255,11 @@ export type Step = {
   readonly phase: Phase;
   readonly title: string;
   readonly who: 'lead' | 'helper' | 'both';
+  /** Tools of this step that the helper does not hold. */
+  readonly handsOff: readonly string[];
   readonly tools: readonly string[];
+  /** The same as `say` for somebody who is new to it; empty where `say` is plain enough. */
+  readonly plain: readonly string[];
   readonly say: readonly string[];
   readonly why: string;
   readonly look: readonly string[];

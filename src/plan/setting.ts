@@ -1,4 +1,5 @@
 import { type Dryness, drynessNamed } from '../materials/dryness.js';
+import { AGE_BANDS, type AgeBand } from '../materials/helper-ages.js';
 import { type Saw, sawNamed } from '../materials/saws.js';
 import { climateNamed, inTheOpen, type Swing, swingOf } from '../materials/seasons.js';
 import { type Species, speciesNamed } from '../materials/species.js';
@@ -21,6 +22,8 @@ export type Setting = {
   readonly offers: readonly Offer[];
   readonly onHand: readonly OnHand[];
   readonly people: 1 | 2;
+  /** Age of the helper; none where somebody builds alone. */
+  readonly helper: AgeBand | undefined;
   readonly sessionMinutes: Minutes;
   readonly sessions: SessionHabit;
 };
@@ -59,9 +62,16 @@ export function settingOf(answers: Answers, display: Display): Setting {
     offers: listOf(answers, 'offers', 'offers'),
     onHand: listOf(answers, 'on_hand', 'boards'),
     people: textOf(answers, 'people', 'helper') === 'alone' ? 1 : 2,
+    helper: helperOf(textOf(answers, 'people', 'helper')),
     sessionMinutes: hoursOf(answers) * 60,
     sessions: habitOf(answers, hoursOf(answers) * 60),
   };
+}
+
+/** `helper` alone is a grown one: builds begun before ages were asked say it so. */
+function helperOf(people: string): AgeBand | undefined {
+  if (people === 'alone') return undefined;
+  return AGE_BANDS.find(({ id }) => people === `helper-${id}`)?.id ?? 'grown';
 }
 
 function swingAt(climate: string, exposure: string): Swing {

@@ -1,10 +1,11 @@
+import { briefingOf } from '../materials/briefings.js';
 import {
   CAUTIONS,
   dustCaution,
   isCautionId,
   type Caution as TradeCaution,
 } from '../materials/cautions.js';
-import { cautionsFor, toolNamed } from '../materials/tools.js';
+import { cautionsFor, type Tool, toolNamed } from '../materials/tools.js';
 import { sourceText } from '../measure/figure-text.js';
 import type { Caution, Step, ToolRow } from './plan.js';
 import type { Setting } from './setting.js';
@@ -14,8 +15,15 @@ export function toolsOf(steps: readonly Step[]): readonly ToolRow[] {
   const ids = [...new Set(steps.flatMap(step => step.tools))];
   return ids.flatMap(id => {
     const tool = toolNamed(id);
-    return tool ? [{ id, name: tool.name, use: tool.use, who: tool.who }] : [];
+    return tool ? [toolRow(tool)] : [];
   });
+}
+
+function toolRow({ id, name, use, who, plainly }: Tool): ToolRow {
+  const told = briefingOf(id);
+  if (told === undefined) return { id, name, use, who, plainly };
+  const { tool: _, ...briefing } = told;
+  return { id, name, use, who, plainly, briefing };
 }
 
 /** Cautions of a step: its own, then those of its tools, each once. */

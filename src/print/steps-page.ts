@@ -12,7 +12,7 @@ export function stepsPage(plan: Plan): Page {
   };
 }
 
-const WHO = { lead: 'lead', helper: 'helper', both: 'together' } as const;
+const WHO = { lead: 'lead only', helper: 'helper alone', both: 'together' } as const;
 
 function stepBlocks(step: Step, number: number): readonly Block[] {
   const facts = [

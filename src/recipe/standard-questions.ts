@@ -1,4 +1,5 @@
 import { DRYNESS } from '../materials/dryness.js';
+import { AGE_BANDS } from '../materials/helper-ages.js';
 import { SAWS } from '../materials/saws.js';
 import { SCREW_METALS } from '../materials/screw-metal.js';
 import { SPECIES } from '../materials/species.js';
@@ -59,6 +60,15 @@ const EXPOSURE_OPTIONS: readonly Option[] = [
   },
   { id: 'sheltered', say: 'Under a roof', why: 'boards follow the dampness of the air' },
 ];
+
+/** A grown helper is `helper`; what the younger ones may hold follows their age. */
+const YOUNG_HELPERS: readonly Option[] = AGE_BANDS.filter(({ id }) => id !== 'grown').map(
+  ({ id, name }) => ({
+    id: `helper-${id}`,
+    say: `Two, the helper ${name}`,
+    why: 'powered saws stay with the lead; local law on age comes first',
+  }),
+);
 
 const SAW_OPTIONS: readonly Option[] = SAWS.map(({ id, name }) => ({ id, say: name, why: '' }));
 
@@ -131,7 +141,12 @@ const STANDARD: Readonly<Record<string, Standard>> = {
     usual: word('helper'),
     options: [
       { id: 'alone', say: 'One person', why: 'long boards get a stand or a clamp to hold them' },
-      { id: 'helper', say: 'Two, one of them helping', why: 'the helper is briefed step by step' },
+      {
+        id: 'helper',
+        say: 'Two, the helper 18 or older',
+        why: 'the helper is briefed step by step',
+      },
+      ...YOUNG_HELPERS,
     ],
     fields: [],
   },

@@ -20,6 +20,8 @@ export type StepRule = {
   readonly who: 'lead' | 'helper' | 'both';
   readonly tools: readonly string[];
   readonly say: readonly Template[];
+  /** The same for somebody who is new to it. */
+  readonly plain: readonly Template[];
   readonly why?: Template;
   /** Checked on the first piece, before the others are made. */
   readonly first?: Template;

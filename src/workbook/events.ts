@@ -40,6 +40,20 @@ export type Event =
   | { readonly kind: 'paused'; readonly atMs: number; readonly step: string; readonly note: string }
   | { readonly kind: 'resumed'; readonly atMs: number }
   | { readonly kind: 'briefed'; readonly atMs: number; readonly caution: string }
+  /** The helper answered for these tools, and the lead signed it off. */
+  | { readonly kind: 'tools-briefed'; readonly atMs: number; readonly tools: readonly string[] }
+  /** What the helper brings along from earlier builds. */
+  | {
+      readonly kind: 'helper-came';
+      readonly atMs: number;
+      /** When each tool was last signed off. */
+      readonly tools: readonly { readonly tool: string; readonly atMs: number }[];
+      /** Steps done so far, in all builds. */
+      readonly alone: number;
+      readonly together: number;
+    }
+  /** Another helper: nothing that was told before counts for this one. */
+  | { readonly kind: 'helper-changed'; readonly atMs: number }
   /** A cut piece is lost for its place; its step has one more to cut. */
   | {
       readonly kind: 'piece-spoiled';

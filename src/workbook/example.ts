@@ -54,10 +54,14 @@ function doneFrom(steps: readonly Step[], fromMs: number): readonly Event[] {
   });
 }
 
-/** Every caution of these steps was read aloud before the first of them. */
+/** Every caution of these steps was read aloud, and their tools were signed off, before the first of them. */
 function briefedFor(steps: readonly Step[], atMs: number): readonly Event[] {
   const cautions = [...new Set(steps.flatMap(step => step.care))];
-  return cautions.map(caution => ({ kind: 'briefed', atMs, caution }));
+  const tools = [...new Set(steps.flatMap(step => step.tools))];
+  return [
+    ...cautions.map((caution): Event => ({ kind: 'briefed', atMs, caution })),
+    { kind: 'tools-briefed', atMs, tools },
+  ];
 }
 
 function closing(steps: readonly Step[], atMs: number): readonly Event[] {

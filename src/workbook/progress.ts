@@ -12,6 +12,8 @@ type Draft = {
   readonly timers: Timer[];
   readonly notes: Progress['notes'][number][];
   readonly briefed: Set<string>;
+  readonly toolsBriefed: Map<string, number>;
+  helperBefore: Progress['helperBefore'];
   readonly rackChanges: Progress['rackChanges'][number][];
   paused: Progress['paused'];
   lastStep: string | undefined;
@@ -53,6 +55,8 @@ function blankDraft(): Draft {
     timers: [],
     notes: [],
     briefed: new Set(),
+    toolsBriefed: new Map(),
+    helperBefore: undefined,
     rackChanges: [],
     paused: undefined,
     lastStep: undefined,
@@ -70,6 +74,7 @@ function draftOf(progress: Progress): Draft {
     timers: [...progress.timers],
     notes: [...progress.notes],
     briefed: new Set(progress.briefed),
+    toolsBriefed: new Map(progress.toolsBriefed),
     rackChanges: [...progress.rackChanges],
   };
 }
@@ -121,7 +126,10 @@ function apply(draft: Draft, event: Event): void {
       draft.paused = undefined;
       return;
     case 'briefed':
-      draft.briefed.add(event.caution);
+    case 'tools-briefed':
+    case 'helper-came':
+    case 'helper-changed':
+      applyToHelper(draft, event);
       return;
     case 'piece-spoiled':
     case 'board-added':
@@ -130,6 +138,32 @@ function apply(draft: Draft, event: Event): void {
       return;
     default:
       unknownEvent(event);
+  }
+}
+
+type HelperEvent = Extract<
+  Event,
+  { readonly kind: 'briefed' | 'tools-briefed' | 'helper-came' | 'helper-changed' }
+>;
+
+/** To another helper everything is told anew. */
+function applyToHelper(draft: Draft, event: HelperEvent): void {
+  switch (event.kind) {
+    case 'briefed':
+      draft.briefed.add(event.caution);
+      return;
+    case 'tools-briefed':
+      for (const tool of event.tools) draft.toolsBriefed.set(tool, event.atMs);
+      return;
+    case 'helper-came': {
+      const tools = new Map(event.tools.map(({ tool, atMs }) => [tool, atMs]));
+      draft.helperBefore = { tools, alone: event.alone, together: event.together };
+      return;
+    }
+    case 'helper-changed':
+      draft.briefed.clear();
+      draft.toolsBriefed.clear();
+      draft.helperBefore = undefined;
   }
 }
 

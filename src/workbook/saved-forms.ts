@@ -40,6 +40,19 @@ const event = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('resumed'), atMs }),
   z.strictObject({ kind: z.literal('briefed'), atMs, caution: z.string() }),
   z.strictObject({
+    kind: z.literal('tools-briefed'),
+    atMs,
+    tools: z.readonly(z.array(z.string())),
+  }),
+  z.strictObject({
+    kind: z.literal('helper-came'),
+    atMs,
+    tools: z.readonly(z.array(z.strictObject({ tool: z.string(), atMs }))),
+    alone: z.int().check(z.nonnegative()),
+    together: z.int().check(z.nonnegative()),
+  }),
+  z.strictObject({ kind: z.literal('helper-changed'), atMs }),
+  z.strictObject({
     kind: z.literal('piece-spoiled'),
     atMs,
     step,

@@ -11,6 +11,8 @@ export function canBeTakenBack({ kind }: Event): boolean {
     case 'timer-stopped':
     case 'note-written':
     case 'briefed':
+    case 'tools-briefed':
+    case 'helper-changed':
     case 'piece-spoiled':
     case 'board-added':
     case 'board-spoiled':
@@ -19,6 +21,7 @@ export function canBeTakenBack({ kind }: Event): boolean {
     case 'step-visited':
     case 'paused':
     case 'resumed':
+    case 'helper-came':
     case 'taken-back':
       return false;
   }

@@ -48,6 +48,14 @@ export type BadBoard = SpoiledBoard & {
   readonly buy: string;
 };
 
+/** What a helper did and was told in earlier builds. */
+export type HelperBefore = {
+  /** When each tool was last signed off. */
+  readonly tools: ReadonlyMap<string, number>;
+  readonly alone: number;
+  readonly together: number;
+};
+
 /** Where a build stands: the fold of its journal. */
 export type Progress = {
   readonly started: boolean;
@@ -63,7 +71,12 @@ export type Progress = {
     readonly step: string;
     readonly text: string;
   }[];
+  /** Cautions that were read aloud. */
   readonly briefed: ReadonlySet<string>;
+  /** Tools that the helper was signed off for in this build, and when. */
+  readonly toolsBriefed: ReadonlyMap<string, number>;
+  /** What the helper brought along; none where nothing is known of earlier builds. */
+  readonly helperBefore: HelperBefore | undefined;
   /** What changed on the rack besides the cuts of the plan, in order. */
   readonly rackChanges: readonly (Spoiled | AddedBoards | BadBoard)[];
   readonly paused:

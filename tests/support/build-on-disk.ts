@@ -26,7 +26,7 @@ export type BuildOnDisk = {
 /** Saves a bench called "Porch" of which every step before `before` is done and all cautions heard. */
 export function benchOnDisk(home: string, before: (step: Step) => boolean): BuildOnDisk {
   const recipe = project(RECIPE);
-  const { steps, cautions } = planOf(recipe);
+  const { steps, cautions, tools } = planOf(recipe);
   const nowMs = Date.now();
   const workbook = startWorkbook({
     id: ID,
@@ -43,7 +43,12 @@ export function benchOnDisk(home: string, before: (step: Step) => boolean): Buil
     .slice(0, first)
     .map(({ id }): Event => ({ kind: 'step-done', atMs: nowMs, step: id }));
   const heard = cautions.map(({ id }): Event => ({ kind: 'briefed', atMs: nowMs, caution: id }));
-  const events = first === 0 ? workbook.events : [...workbook.events, ...heard, ...done];
+  const signedOff: Event = {
+    kind: 'tools-briefed',
+    atMs: nowMs,
+    tools: tools.map(({ id }) => id),
+  };
+  const events = first === 0 ? workbook.events : [...workbook.events, ...heard, signedOff, ...done];
   const shelf = openShelf(home, Date.now);
   const next = steps[first]?.title ?? '';
   const outcome = shelf.create({ ...workbook, events }, { stepsInAll: steps.length, next });

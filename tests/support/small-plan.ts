@@ -25,7 +25,9 @@ const SEAT_RAILS = ids(/^seat_rail/);
 
 const BARE: Omit<Step, 'id' | 'phase' | 'title' | 'minutes'> = {
   who: 'both',
+  handsOff: [],
   tools: [],
+  plain: [],
   say: [],
   why: '',
   look: [],
@@ -310,7 +312,15 @@ export function smallPlan(): Plan {
         source: 'common practice',
       },
     ],
-    tools: [{ id: 'miter-saw', name: 'Miter saw', use: 'crosscuts', who: 'lead' }],
+    tools: [
+      {
+        id: 'miter-saw',
+        name: 'Miter saw',
+        use: 'crosscuts',
+        who: 'lead',
+        plainly: 'A round saw on an arm.',
+      },
+    ],
     cautions: CAUTIONS,
     warnings: [],
     steps: STEPS,

@@ -26,10 +26,10 @@ afterEach(() => {
   rmSync(clockFolder, { recursive: true, force: true });
 });
 
-/** The rows of a caution that are seen: below the three that say for what it is. */
+/** The rows of a briefing that are seen: below the three that say for what it is. */
 function cautionRows({ text, move }: BenchScreen): readonly string[] {
   const lines = text.split('\n');
-  const first = lines.findIndex(line => line.startsWith('The lead reads this aloud')) + 2;
+  const first = lines.findIndex(line => /^The lead (?:reads|asks|shows)/.test(line)) + 2;
   return lines.slice(first, lines.indexOf(move));
 }
 
@@ -46,7 +46,7 @@ function joined(read: readonly string[], window: readonly string[]): readonly st
 async function readCautions(first: BenchScreen): Promise<string> {
   let screen = first;
   let read: readonly string[] = [];
-  while (/read on|read aloud/.test(screen.move)) {
+  while (/read on|read aloud|answered well/.test(screen.move)) {
     read = joined(read, cautionRows(screen));
     clock.wait(1000);
     screen = await pressed(terminal, ' ');

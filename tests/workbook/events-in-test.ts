@@ -41,6 +41,19 @@ const FORMS: Forms = {
   paused: fc.record({ kind: fc.constant('paused'), atMs, step, note: text }),
   resumed: fc.record({ kind: fc.constant('resumed'), atMs }),
   briefed: fc.record({ kind: fc.constant('briefed'), atMs, caution: text }),
+  'tools-briefed': fc.record({
+    kind: fc.constant('tools-briefed'),
+    atMs,
+    tools: fc.array(fc.constantFrom('tape', 'miter-saw'), { minLength: 1, maxLength: 3 }),
+  }),
+  'helper-came': fc.record({
+    kind: fc.constant('helper-came'),
+    atMs,
+    tools: fc.array(fc.record({ tool: fc.constantFrom('tape', 'chisel'), atMs }), { maxLength: 2 }),
+    alone: fc.nat({ max: 40 }),
+    together: fc.nat({ max: 40 }),
+  }),
+  'helper-changed': fc.record({ kind: fc.constant('helper-changed'), atMs }),
   'piece-spoiled': fc.record({
     kind: fc.constant('piece-spoiled'),
     atMs,

@@ -125,9 +125,9 @@ function fitSites({ value, least, most, when, otherwise }: FitRule, names: Names
 }
 
 function stepSites(step: StepRule, names: Names): readonly Site[] {
-  const { title, say, look, why } = step;
+  const { title, say, plain, look, why } = step;
   return [
-    ...holes([title, ...say, ...look, ...(why === undefined ? [] : [why])], names),
+    ...holes([title, ...say, ...plain, ...look, ...(why === undefined ? [] : [why])], names),
     ...optional(step.tally, names, 'number'),
     ...optional(step.minutes, names, 'number'),
     ...optional(step.when, names, 'flag'),

@@ -62,6 +62,7 @@ const words = grouped('a step', {
   who: needed(oneOf(['lead', 'helper', 'both'])),
   tools: optional(ids),
   say: needed(texts),
+  plain: optional(texts),
   why: optional(templateOf),
   first: optional(templateOf),
   look: optional(texts),
@@ -81,8 +82,16 @@ const step: Reader<StepRule> = (entry, log) => {
   const read = words(entry, log);
   if (read === undefined) return undefined;
   const { tools = [], look = [], care = [], cuts = [], ...rest } = read;
-  const { notches = [], joins = [], measure = [], sets = [], timers = [], ...others } = rest;
-  const lists = { tools, look, care, cuts, notches, joins, measure, sets, timers };
+  const {
+    notches = [],
+    joins = [],
+    measure = [],
+    sets = [],
+    timers = [],
+    plain = [],
+    ...others
+  } = rest;
+  const lists = { tools, plain, look, care, cuts, notches, joins, measure, sets, timers };
   return { ...present(others), ...lists, at: entry.at };
 };
 

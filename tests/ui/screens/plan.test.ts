@@ -14,7 +14,7 @@ describe('turning the pages of the plan', () => {
     ['a number', '4', 3],
     ['zero is the tenth', '0', 9],
     ['right', 'right', 1],
-    ['left from the first is the last', 'left', 10],
+    ['left from the first is the last', 'left', 11],
     ['space, where the page is at its end', 'space', 1],
     ['the view key shows the drawing', '4 v', 0],
   ])('%s', (_, keys, page) => {

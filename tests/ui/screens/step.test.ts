@@ -258,13 +258,19 @@ test('the bench opens at the step that was seen last, else at the first open one
 
 test('a clicker alone, one key from the first step to the last, builds the whole bench', () => {
   const plan = benchPlan();
-  const used = usedWith(stepScreen, contextWith(buildAfter([], plan)));
+  const size = { columns: 80, rows: 34 };
+  const used = usedWith(stepScreen, contextWith(buildAfter([], plan), { size }));
   const counted = plan.steps.reduce((sum, { tally }) => sum + (tally?.count ?? 0), 0);
   const checks = plan.steps.reduce((sum, { look }) => sum + look.length, 0);
   const timers = plan.steps.reduce((sum, step) => sum + step.timers.length, 0);
   const heard = new Set(plan.steps.flatMap(({ care }) => care)).size;
-  // A press for each piece, check, timer, caution and step; a day after each press no wait is left.
-  const presses = counted + checks + timers + heard + plan.steps.length;
+  const asked = plan.tools.filter(({ briefing }) => briefing?.caution !== undefined).length;
+  const quiet = plan.tools.filter(({ briefing }) => briefing?.caution === undefined);
+  const told = new Set(
+    quiet.map(({ id }) => plan.steps.find(({ tools }) => tools.includes(id))?.id),
+  ).size;
+  // A press for each piece, check, timer, caution, page of questions and step; a day after each no wait is left.
+  const presses = counted + checks + timers + heard + asked + told + plan.steps.length;
   for (let press = 0; press < presses - 1; press += 1)
     used.wait(25 * 60 * MINUTE_MS).press('page-down');
   expect(used.state.step).toBe('hand-over');

@@ -1,5 +1,6 @@
 import { formatMinutes } from '../../../measure/duration.js';
 import { allPages } from '../../../plan/pages/all-pages.js';
+import { wordsPage } from '../../../plan/pages/words-page.js';
 import type { Plan } from '../../../plan/plan.js';
 import type { Block, Page } from '../../../text/page.js';
 import { bodyLines } from '../../../text/page-lines.js';
@@ -32,6 +33,7 @@ const NAMES: Readonly<Record<string, string>> = {
   hardware: 'Screws',
   tools: 'Tools',
   time: 'Time',
+  words: 'Words',
   steps: 'Steps',
   care: 'Care',
   record: 'Record',
@@ -70,7 +72,7 @@ const keptOnly = new WeakMap<Plan, readonly Page[]>();
 
 /** Pages that no entry of the journal changes. */
 function planOnly(plan: Plan): readonly Page[] {
-  const known = keptOnly.get(plan) ?? [...allPages(plan), stepList(plan)];
+  const known = keptOnly.get(plan) ?? [...allPages(plan), stepList(plan), wordsPage(plan)];
   keptOnly.set(plan, known);
   return known;
 }
@@ -91,7 +93,7 @@ export function firstPage(build: Build): number {
 }
 
 /** The steps in a table: the whole of each is for the bench. */
-function stepList({ steps }: Plan): Page {
+function stepList({ steps, time }: Plan): Page {
   const table = {
     id: 'steps',
     columns: [
@@ -103,7 +105,7 @@ function stepList({ steps }: Plan): Page {
     rows: steps.map(({ title, who, minutes }, at) => [
       String(at + 1),
       title,
-      who === 'both' ? WHO.both : who,
+      time.people === 1 ? 'you' : WHO[who],
       formatMinutes(minutes.value),
     ]),
   };

@@ -72,8 +72,9 @@ function nextFacts(build: Build): readonly NamedText[] {
   const tools = step.tools.map(id => plan.tools.find(tool => tool.id === id)?.name ?? id);
   const number = plan.steps.indexOf(step) + 1;
   const minutes = formatMinutes(step.minutes.value);
+  const who = plan.time.people === 1 ? '' : `${WHO[step.who]}, `;
   return [
-    { name: 'Next', text: `Step ${number}: ${step.title} (${WHO[step.who]}, about ${minutes})` },
+    { name: 'Next', text: `Step ${number}: ${step.title} (${who}about ${minutes})` },
     ...(tools.length === 0
       ? []
       : [{ name: 'Take out', text: listWords(tools.map(name => name.toLowerCase())) }]),

@@ -2,9 +2,9 @@ import { cut } from '../../../text/wrap.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, type Row, withFoot } from '../../widgets/rows.js';
 import { limitTop, type ScrollRoom, scrollTo, scrollWords } from '../../widgets/scroll.js';
+import { briefingBody } from './briefing-body.js';
 import { moveRow } from './move-words.js';
 import type { Move } from './next-move.js';
-import { cautionRows } from './reading.js';
 import type { Work } from './work-rows.js';
 
 type Briefing = Extract<Move, { readonly kind: 'brief' }>;
@@ -12,17 +12,14 @@ type Briefing = Extract<Move, { readonly kind: 'brief' }>;
 const WIDEST = 76;
 const HEAD_ROWS = 3;
 
-/** A caution to be read aloud before the first work of its kind, as high as the screen. */
+/** What is told before the first work of its kind, as high as the screen. */
 export function briefingRows(move: Briefing, work: Work, top: number): readonly Row[] {
   const { step, at } = work;
   const { rows } = at.size;
   const columns = columnsOf(work);
   const head: readonly Row[] = [
     { text: cut(plainer(at.ascii)(`Before: ${step.title}`), columns) },
-    {
-      text: `The lead reads this aloud, the helper says it back. ${move.number} of ${move.of}`,
-      tone: 'strong',
-    },
+    { text: cut(`${askWords(move, work)} ${move.number} of ${move.of}`, columns), tone: 'strong' },
     BLANK,
   ];
   const room = briefingRoom(move, work);
@@ -49,9 +46,24 @@ export function readOn(top: number, room: ScrollRoom): number {
   return scrollTo(top, { name: 'page-down' }, room) ?? top;
 }
 
-function bodyRows({ caution }: Briefing, work: Work): readonly Row[] {
+/** Who speaks, and who answers. */
+function askWords({ page }: Briefing, { build }: Work): string {
+  if (build.plan.time.people === 1) return 'Read this before you begin.';
+  switch (page.kind) {
+    case 'read':
+      return 'The lead reads this aloud, the helper says it back.';
+    case 'ask':
+      return 'The lead asks, the helper answers.';
+    case 'tell':
+      return 'The lead shows and tells this, then asks.';
+    case 'refresh':
+      return 'The lead reads this aloud, then asks.';
+  }
+}
+
+function bodyRows({ page }: Briefing, work: Work): readonly Row[] {
   const style = { columns: columnsOf(work), ascii: work.at.ascii };
-  const styles = [true, false].map(roomy => cautionRows(caution, { ...style, roomy }));
+  const styles = [true, false].map(roomy => briefingBody(page, { ...style, roomy }));
   return styles.find(rows => rows.length < bodyHeight(work)) ?? styles.at(-1) ?? [];
 }
 

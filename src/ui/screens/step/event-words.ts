@@ -1,9 +1,10 @@
 import type { Plan } from '../../../plan/plan.js';
+import { listWords } from '../../../text/list.js';
 import { count } from '../../../text/plural.js';
 import type { Event } from '../../../workbook/events.js';
 
 /** What would be taken back, in words: `2 pieces of "Cut the frame"`, `the note "buy brads"`. */
-export function eventWords(event: Event, { steps, cautions }: Plan): string {
+export function eventWords(event: Event, { steps, cautions, tools }: Plan): string {
   const of = 'step' in event ? `"${titleOf(event.step, steps)}"` : '';
   switch (event.kind) {
     case 'piece-done':
@@ -22,6 +23,10 @@ export function eventWords(event: Event, { steps, cautions }: Plan): string {
       return `the note "${event.text}"`;
     case 'briefed':
       return `the caution "${cautions.find(({ id }) => id === event.caution)?.title ?? ''}" was read`;
+    case 'tools-briefed':
+      return `the briefing on ${listWords(event.tools.map(id => toolName(id, tools)))}`;
+    case 'helper-changed':
+      return 'that another helper came';
     case 'piece-spoiled':
       return `1 x ${event.mark} of ${of} was spoiled`;
     case 'board-added':
@@ -32,6 +37,7 @@ export function eventWords(event: Event, { steps, cautions }: Plan): string {
     case 'step-visited':
     case 'paused':
     case 'resumed':
+    case 'helper-came':
     case 'taken-back':
       return '';
   }
@@ -39,6 +45,10 @@ export function eventWords(event: Event, { steps, cautions }: Plan): string {
 
 function titleOf(id: string, steps: Plan['steps']): string {
   return steps.find(step => step.id === id)?.title ?? 'a step that is no longer in the plan';
+}
+
+function toolName(id: string, tools: Plan['tools']): string {
+  return tools.find(tool => tool.id === id)?.name ?? id;
 }
 
 function countedIn(id: string, steps: Plan['steps']): string {

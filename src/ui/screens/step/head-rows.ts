@@ -9,7 +9,7 @@ const LONGEST_TITLE = 2;
 
 /** The title at the left, who does it at the right. */
 export function headRows({ step, build, at }: Work, columns: number): readonly Row[] {
-  const who = WHO[step.who];
+  const who = build.plan.time.people === 1 ? '' : WHO[step.who];
   const done = build.progress.done.has(step.id) ? 'DONE: ' : '';
   const title = `${done}${plainer(at.ascii)(step.title)}`;
   const lines = wrap(title, columns - textWidth(who) - 2).slice(0, LONGEST_TITLE);

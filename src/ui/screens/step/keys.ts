@@ -2,7 +2,7 @@ import type { Step } from '../../../plan/plan.js';
 import type { Build, Context, KeyHint } from '../../screen.js';
 import { briefingRoom, isReadToEnd } from './briefing-rows.js';
 import { type Move, nextMove } from './next-move.js';
-import { type StepState, shownStep } from './state.js';
+import { type ReadingKind, type StepState, shownStep } from './state.js';
 
 const BACK: KeyHint = { key: 'esc', does: 'back to the step' };
 
@@ -16,9 +16,12 @@ export function hints(state: StepState, at: Context): readonly KeyHint[] {
       return step === undefined ? FINISHED : workHints(step, build, { at, top: topOf(state) });
     case 'why':
     case 'cautions':
+    case 'helper':
+    case 'words':
       return [
         { key: 'space', does: 'back to the step' },
         { key: 'up/down', does: 'scroll' },
+        ...READING.filter(({ kind }) => kind !== state.pane.kind).map(({ hint }) => hint),
       ];
     case 'picture':
       return [
@@ -59,6 +62,13 @@ export function hints(state: StepState, at: Context): readonly KeyHint[] {
   }
 }
 
+const READING: readonly { readonly kind: ReadingKind; readonly hint: KeyHint }[] = [
+  { kind: 'helper', hint: { key: 'h', does: 'for the helper' } },
+  { kind: 'words', hint: { key: 'g', does: 'all words' } },
+  { kind: 'why', hint: { key: 'w', does: 'why' } },
+  { kind: 'cautions', hint: { key: 'c', does: 'cautions' } },
+];
+
 const FINISHED: readonly KeyHint[] = [
   { key: 'space', does: 'put things away' },
   { key: 'backspace', does: 'look back' },
@@ -92,10 +102,14 @@ function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHin
     open && step.look.length > 0 ? [{ key: numberKeys(step.look.length), does: 'tick' }] : [];
   const timer = step.timers.length > 0 ? 'timer' : 'timers';
   return [
-    { key: 'space', does: unread ? 'read on' : BIG_KEY[move.kind] },
+    { key: 'space', does: unread ? 'read on' : bigKeyDoes(move) },
     { key: 'u', does: 'undo' },
     { key: '?', does: 'keys' },
     ...counted,
+    ...(move.kind === 'brief' && move.page.kind === 'refresh'
+      ? [{ key: 'f', does: 'another helper' }]
+      : []),
+    { key: 'h', does: 'helper' },
     { key: 'w', does: 'why' },
     { key: 'v', does: 'picture' },
     { key: 't', does: timer },
@@ -107,11 +121,16 @@ function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHin
     ...ticked,
     ...(open ? [{ key: 'd', does: 'done anyway' }] : []),
     { key: 'b', does: 'plan' },
+    { key: 'g', does: 'words' },
     { key: 'backspace', does: 'step before' },
     { key: 'up/down', does: 'scroll' },
     { key: 'right', does: 'look ahead' },
     { key: 'esc', does: 'leave' },
   ];
+}
+
+function bigKeyDoes(move: Move): string {
+  return move.kind === 'brief' && move.page.kind !== 'read' ? 'signed off' : BIG_KEY[move.kind];
 }
 
 const BIG_KEY: Readonly<Record<Move['kind'], string>> = {

@@ -5,13 +5,14 @@ import { cut } from '../../../text/wrap.js';
 import type { Context } from '../../screen.js';
 import { plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
+import type { BriefingPage } from './briefing-pages.js';
 import type { Move } from './next-move.js';
 
 /** What the big key does now, in one line. */
 export function moveWords(move: Move): string {
   switch (move.kind) {
     case 'brief':
-      return 'Space: it was read aloud and understood';
+      return BRIEFED[move.page.kind];
     case 'count': {
       const { done, count: all, of } = move.tally;
       return `Space: one more, ${done + 1} of ${count(all, of)}`;
@@ -30,6 +31,13 @@ export function moveWords(move: Move): string {
       return 'Space: on to the next step';
   }
 }
+
+const BRIEFED: Readonly<Record<BriefingPage['kind'], string>> = {
+  read: 'Space: it was read aloud and understood',
+  ask: 'Space: answered well, signed off   (c: read once more)',
+  tell: 'Space: answered well, signed off',
+  refresh: 'Space: answered well, signed off   (c: read all of it)',
+};
 
 /** What a row needs beside the words: where in a long step one is. */
 const POSITION = 20;

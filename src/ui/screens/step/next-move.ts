@@ -1,19 +1,15 @@
-import type { Caution, Step, StepTimer } from '../../../plan/plan.js';
+import type { Step, StepTimer } from '../../../plan/plan.js';
 import { isCheckMade, isDone, type TallySoFar, tallyOf } from '../../../workbook/next-step.js';
 import { standingEvents } from '../../../workbook/taken-back.js';
 import { isUp } from '../../../workbook/timers.js';
 import type { Timer } from '../../../workbook/workbook.js';
 import type { Build } from '../../screen.js';
+import { type Briefing, nextBriefing } from './briefing-pages.js';
 
 /** What one press of the big key does now. */
 export type Move =
-  /** A caution that nobody has heard in this build yet is read aloud. */
-  | {
-      readonly kind: 'brief';
-      readonly caution: Caution;
-      readonly number: number;
-      readonly of: number;
-    }
+  /** A caution is read aloud, or a tool is told about and asked back, for the first time in this build. */
+  | ({ readonly kind: 'brief' } & Briefing)
   | { readonly kind: 'count'; readonly tally: TallySoFar }
   | { readonly kind: 'check'; readonly check: number }
   | { readonly kind: 'start-timer'; readonly timer: StepTimer }
@@ -32,8 +28,8 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   if (isDone(step, progress)) return { kind: 'go-on' };
   const held = stillRunning(step.after, build, nowMs);
   if (held !== undefined) return { kind: 'wait', timer: held, begins: true };
-  const briefing = briefingOf(step, build);
-  if (briefing !== undefined) return briefing;
+  const briefing = nextBriefing(step, build);
+  if (briefing !== undefined) return { kind: 'brief', ...briefing };
   const tally = tallyOf(step, progress);
   if (tally?.done === 1 && step.firstCheck && openChecks(step, build)[0] === 0) {
     return { kind: 'check', check: 0 };
@@ -46,20 +42,6 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   const last = step.timers.at(-1);
   if (last !== undefined && !wasStarted(last, build)) return { kind: 'start-timer', timer: last };
   return { kind: 'finish' };
-}
-
-function briefingOf(step: Step, build: Build): Move | undefined {
-  const { progress } = build;
-  const cautions = cautionsOf(step, build);
-  const heard = cautions.filter(({ id }) => progress.briefed.has(id)).length;
-  const caution = cautions.find(({ id }) => !progress.briefed.has(id));
-  if (caution === undefined) return undefined;
-  return { kind: 'brief', caution, number: heard + 1, of: cautions.length };
-}
-
-/** The cautions of a step, in the order in which it names them. */
-export function cautionsOf(step: Step, { plan }: Build): readonly Caution[] {
-  return step.care.flatMap(id => plan.cautions.find(caution => caution.id === id) ?? []);
 }
 
 /** Numbers, from 0, of the checks still to be made. */

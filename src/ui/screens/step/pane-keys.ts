@@ -10,6 +10,7 @@ import {
   asking,
   type Bench,
   type Pane,
+  type ReadingKind,
   recording,
   type StepBench,
   type StepState,
@@ -27,17 +28,31 @@ function closes(key: Key): boolean {
   return ['escape', 'backspace', 'space', 'enter', 'left'].includes(key.name);
 }
 
-/** Why, and cautions: to be read. */
+/** To be read; the key that opened it closes it, and the words are one key from the helper's page. */
 export function pressReading(
   state: StepState,
-  pane: PaneOf<'why' | 'cautions'>,
+  pane: PaneOf<ReadingKind>,
   key: Key,
   { build, step, at }: StepBench,
 ): Outcome<StepState> {
-  if (closes(key)) return withPane(state, WORK);
+  if (closes(key) || isSign(key, OPENED_BY[pane.kind])) return withPane(state, WORK);
+  const other = READING_KINDS.find(kind => isSign(key, OPENED_BY[kind]));
+  if (other !== undefined) return withPane(state, { kind: other, top: 0 });
   const room = readingRoom(pane.kind, { build, step, at });
   const top = scrollTo(pane.top, key, room);
   return top === undefined ? show(state) : withPane(state, { ...pane, top });
+}
+
+const READING_KINDS: readonly ReadingKind[] = ['why', 'cautions', 'helper', 'words'];
+const OPENED_BY: Readonly<Record<ReadingKind, string>> = {
+  why: 'w',
+  cautions: 'c',
+  helper: 'h',
+  words: 'g',
+};
+
+function isSign(key: Key, sign: string): boolean {
+  return key.name === 'character' && key.text === sign;
 }
 
 /** The picture over the whole screen, to be turned. */

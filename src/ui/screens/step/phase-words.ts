@@ -13,7 +13,7 @@ export const PHASE: Readonly<Record<Step['phase'], string>> = {
 };
 
 export const WHO: Readonly<Record<Step['who'], string>> = {
-  lead: 'the lead does this',
-  helper: 'the helper does this',
+  lead: 'lead only',
+  helper: 'helper alone',
   both: 'together',
 };

@@ -39,6 +39,8 @@ function onStep(state: StepState, key: Key, bench: StepBench): Outcome<StepState
   switch (pane.kind) {
     case 'why':
     case 'cautions':
+    case 'helper':
+    case 'words':
       return pressReading(state, pane, key, bench);
     case 'picture':
       return pressPicture(state, pane, key);

@@ -4,7 +4,9 @@ import { wrap } from '../../../text/wrap.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
 import type { ScrollRoom } from '../../widgets/scroll.js';
-import { cautionsOf } from './next-move.js';
+import { cautionsOf } from './briefing-pages.js';
+import { allWordRows, helperRows } from './helper-rows.js';
+import type { ReadingKind } from './state.js';
 import type { Work } from './work-rows.js';
 
 /** Wider lines are hard to follow, however wide the window. */
@@ -12,14 +14,23 @@ const WIDEST = 76;
 
 const FIRST = "The tool's manual, the label, your local code and licensed practice come first.";
 
-/** Why a step is done so, or the cautions of its tools, as rows. */
-export function readingRows(kind: 'why' | 'cautions', work: Work): readonly Row[] {
+/** What is read over a step, as rows. */
+export function readingRows(kind: ReadingKind, work: Work): readonly Row[] {
   const columns = Math.min(WIDEST, work.at.size.columns);
-  return kind === 'why' ? whyRows(work, columns) : allCautions(work, columns);
+  switch (kind) {
+    case 'why':
+      return whyRows(work, columns);
+    case 'cautions':
+      return allCautions(work, columns);
+    case 'helper':
+      return helperRows(work, columns);
+    case 'words':
+      return allWordRows(work, columns);
+  }
 }
 
 /** The heading stands above what scrolls. */
-export function readingRoom(kind: 'why' | 'cautions', work: Work): ScrollRoom {
+export function readingRoom(kind: ReadingKind, work: Work): ScrollRoom {
   return { count: readingRows(kind, work).length, height: Math.max(1, work.at.size.rows - 2) };
 }
 

@@ -7,11 +7,14 @@ import type { Ask, Build, Context, Outcome } from '../../screen.js';
 import type { ListState } from '../../widgets/list.js';
 import { stepAfter, stepToOpen, visit } from './shown-step.js';
 
+/** What is read over the step: why, cautions, the step in plain words, all words of the trade. */
+export type ReadingKind = 'why' | 'cautions' | 'helper' | 'words';
+
 /** What lies over the step, if anything. */
 export type Pane =
   /** The step itself; `top` is set once somebody scrolls. */
   | { readonly kind: 'work'; readonly top?: number }
-  | { readonly kind: 'why' | 'cautions'; readonly top: number }
+  | { readonly kind: ReadingKind; readonly top: number }
   | { readonly kind: 'picture'; readonly view: View }
   /** `again`: a timer that runs already and is about to start afresh. */
   | { readonly kind: 'timers'; readonly again?: string }

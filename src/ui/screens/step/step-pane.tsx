@@ -6,7 +6,7 @@ import { limitTop, scrollWords } from '../../widgets/scroll.js';
 import { PicturePane } from './picture-pane.js';
 import { questionOf } from './question.js';
 import { readingRoom, readingRows } from './reading.js';
-import type { Pane } from './state.js';
+import type { Pane, ReadingKind } from './state.js';
 import { timerPaneRows } from './timer-pane-rows.js';
 import { WorkPane } from './work-pane.js';
 import type { Work } from './work-rows.js';
@@ -19,6 +19,8 @@ export function StepPane({ pane, work }: PaneProps) {
   switch (pane.kind) {
     case 'why':
     case 'cautions':
+    case 'helper':
+    case 'words':
       return <Reading kind={pane.kind} top={pane.top} work={work} />;
     case 'picture':
       return <PicturePane work={work} view={pane.view} />;
@@ -34,8 +36,14 @@ export function StepPane({ pane, work }: PaneProps) {
   }
 }
 
+const NAMES: Readonly<Record<Exclude<ReadingKind, 'helper'>, string>> = {
+  why: 'Why',
+  cautions: 'Cautions',
+  words: 'Words of the trade in this build',
+};
+
 type ReadingProps = {
-  readonly kind: 'why' | 'cautions';
+  readonly kind: ReadingKind;
   readonly top: number;
   readonly work: Work;
 };
@@ -44,7 +52,7 @@ function Reading({ kind, top, work }: ReadingProps) {
   const { columns, rows } = work.at.size;
   const room = readingRoom(kind, work);
   const position = scrollWords(top, room);
-  const name = kind === 'why' ? 'Why' : 'Cautions';
+  const name = kind === 'helper' ? `For the helper: ${work.step.title}` : NAMES[kind];
   const text = cut([name, position].filter(words => words !== '').join('   '), columns);
   const lines = readingRows(kind, work).slice(limitTop(top, room));
   return (

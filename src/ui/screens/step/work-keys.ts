@@ -2,8 +2,9 @@ import { tallyOf } from '../../../workbook/next-step.js';
 import { nextToTakeBack } from '../../../workbook/taken-back.js';
 import { bestView } from '../../pictures.js';
 import type { Key, Outcome } from '../../screen.js';
-import { type ScrollRoom, scrollTo } from '../../widgets/scroll.js';
-import { briefingRoom, isReadToEnd, readOn } from './briefing-rows.js';
+import { scrollTo } from '../../widgets/scroll.js';
+import { benchRoom } from './bench-room.js';
+import { anotherHelper, pressBriefing } from './brief-keys.js';
 import { nextMove, openChecks } from './next-move.js';
 import { stepBeside } from './shown-step.js';
 import {
@@ -20,7 +21,6 @@ import {
   withPane,
 } from './state.js';
 import { subjectOf } from './subject.js';
-import { workRoom } from './work-layout.js';
 
 /** A glove that bounces must not count a piece of the step that has just come up. */
 const BOUNCE_MS = 250;
@@ -42,7 +42,7 @@ export function pressWork(state: StepState, key: Key, bench: StepBench): Outcome
     case 'down':
     case 'home':
     case 'end': {
-      const room = roomOf(bench);
+      const room = benchRoom(bench);
       const top = scrollTo(topOf(state) ?? room.top, key, room);
       return top === undefined ? show(state) : withPane(state, { kind: 'work', top });
     }
@@ -99,13 +99,6 @@ function pressAnywhere(state: StepState, key: Key, { build, step }: Bench): Outc
   }
 }
 
-/** What up and down scroll: the caution that is read aloud, or the step. */
-function roomOf({ build, step, at }: StepBench): ScrollRoom & { readonly top: number } {
-  const move = nextMove(step, build, at.nowMs);
-  const work = { step, build, at };
-  return move.kind === 'brief' ? { ...briefingRoom(move, work), top: 0 } : workRoom(work);
-}
-
 function topOf({ pane }: StepState): number | undefined {
   return pane.kind === 'work' ? pane.top : undefined;
 }
@@ -117,16 +110,8 @@ function advance(state: StepState, bench: StepBench): Outcome<StepState> {
   const move = nextMove(step, build, at.nowMs);
   const atMs = at.nowMs;
   switch (move.kind) {
-    case 'brief': {
-      const room = briefingRoom(move, { step, build, at });
-      const top = topOf(state) ?? 0;
-      if (!isReadToEnd(top, room)) {
-        return withPane({ ...state, movedAtMs: atMs }, { kind: 'work', top: readOn(top, room) });
-      }
-      return recording({ ...state, movedAtMs: atMs }, [
-        { kind: 'briefed', atMs, caution: move.caution.id },
-      ]);
-    }
+    case 'brief':
+      return pressBriefing(state, move, bench);
     case 'count':
       return recording(state, [{ kind: 'piece-done', atMs, step: step.id, count: 1 }]);
     case 'check':
@@ -164,6 +149,10 @@ function pressSign(state: StepState, sign: string, bench: StepBench): Outcome<St
       return withPane(state, { kind: 'why', top: 0 });
     case 'c':
       return withPane(state, { kind: 'cautions', top: 0 });
+    case 'h':
+      return withPane(state, { kind: 'helper', top: 0 });
+    case 'g':
+      return withPane(state, { kind: 'words', top: 0 });
     case 'v':
       return withPane(state, { kind: 'picture', view: bestView(subjectOf(step, build.plan)) });
     case 't':
@@ -172,6 +161,8 @@ function pressSign(state: StepState, sign: string, bench: StepBench): Outcome<St
         : withPane(state, { kind: 'timers' });
     case 'n':
       return withPane(state, { kind: 'note', text: '' });
+    case 'f':
+      return anotherHelper(state, bench);
     case 'd':
       return build.progress.done.has(step.id)
         ? show(state)

@@ -1,0 +1,46 @@
+import { describe, expect, test } from 'vitest';
+import { helperPart } from '../../src/plan/helper-part.js';
+import { planOf, project } from '../support/projects.js';
+
+const BENCH = project('planter-bench');
+
+function choice(value: string) {
+  return { kind: 'choice', value } as const;
+}
+
+function who(people: string, id: string) {
+  return planOf(BENCH, { people: choice(people) }).steps.find(step => step.id === id);
+}
+
+describe('who does a step, by the age of the helper', () => {
+  test.each([
+    ['helper', 'sand', 'helper', []],
+    ['helper-16-17', 'sand', 'both', []],
+    ['helper-9-11', 'sand', 'both', []],
+    ['helper-under-9', 'sand', 'both', ['sander']],
+    ['alone', 'sand', 'helper', []],
+    // Lifting pots: a grown helper alone, a young one with somebody.
+    ['helper', 'pots', 'helper', []],
+    ['helper-12-15', 'pots', 'both', []],
+    // The nailer stays with the lead, whoever helps.
+    ['helper', 'end-infill', 'both', ['brad-nailer']],
+    ['helper-9-11', 'seal', 'both', ['brush']],
+    ['helper-12-15', 'seal', 'both', []],
+    ['helper-12-15', 'notch-posts', 'lead', []],
+  ])('%s: %s is for %s, hands off %j', (people, step, does, handsOff) => {
+    expect(who(people, step)).toMatchObject({ who: does, handsOff });
+  });
+
+  test('builds begun before ages were asked keep a grown helper', () => {
+    expect(planOf(BENCH, { people: choice('helper') }).time.people).toBe(2);
+    expect(planOf(BENCH, { people: choice('helper-9-11') }).time.people).toBe(2);
+    expect(planOf(BENCH, { people: choice('alone') }).time.people).toBe(1);
+  });
+
+  test('no age makes a step easier to get than the recipe says', () => {
+    const lead = { who: 'lead', tools: ['tape'], care: [] } as const;
+    expect(helperPart(lead, 'grown').who).toBe('lead');
+    const both = { who: 'both', tools: ['tape'], care: [] } as const;
+    expect(helperPart(both, 'grown').who).toBe('both');
+  });
+});
