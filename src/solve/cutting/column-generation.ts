@@ -1,17 +1,18 @@
 import { recomputePrices, recomputeValues, setBasis } from './basis.js';
 import type { Prices } from './bound.js';
-import { allowance, boundOf, partsPerCent, repairPrices, wholePrices } from './bound.js';
+import { boundOf, repairPrices, wholePrices } from './bound.js';
 import { Columns } from './columns.js';
 import type { CountLimits } from './count-limits.js';
 import { stockLimits } from './count-limits.js';
 import type { Use } from './greedy.js';
-import { Knapsack } from './knapsack.js';
 import type { LinearProgram } from './linear-program.js';
 import { admitColumns, newProgram } from './linear-program.js';
+import { ColumnMaker } from './make-columns.js';
 import type { ReducedProblem } from './normalize.js';
 import { solvePrimal } from './primal-simplex.js';
+import { addSubstitutes, withoutSubstitutes } from './substitutes.js';
 import type { Work } from './work.js';
-import { isSpent, spend } from './work.js';
+import { isSpent } from './work.js';
 
 /** The relaxed problem solved: its program, and valid whole prices with the bound they prove. */
 export type Relaxation = {
@@ -27,11 +28,32 @@ export type Relaxation = {
  * 1963). `known` patterns are used from the start.
  */
 export function relax(problem: ReducedProblem, known: readonly Use[], work: Work): Relaxation {
+  const isOneKind = problem.kinds.length === 1;
+  const swapping = isOneKind ? relaxSwapping(problem, known, work) : undefined;
+  const program = swapping?.clean ?? firstProgram(problem, known, work);
+  const aim = { limits: stockLimits(problem), enough: Infinity };
+  const priced = priceOut(problem, program, aim, work);
+  problem.demands.forEach((demand, i) => {
+    program.rowLower[i] = demand;
+  });
+  recomputeValues(program);
+  const best = swapping !== undefined && swapping.bound > priced.bound ? swapping : priced;
+  return { program, prices: best.prices, bound: best.bound };
+}
+
+/** The program over columns of one length each and the known patterns, every length cut by its own column. */
+function firstProgram(
+  problem: ReducedProblem,
+  known: readonly Use[],
+  work: Work,
+  swaps = false,
+): LinearProgram {
   const columns = new Columns();
   const head = firstColumns(problem, columns);
   for (const { pattern } of known) {
     columns.add(pattern.kind, problem.kinds[pattern.kind]?.cost ?? 0, pattern.counts);
   }
+  if (swaps) addSubstitutes(columns, problem.lengths.length, problem.kinds.length);
   const program = newProgram(columns, {
     demands: spreadDemands(problem.demands),
     kindLimits: problem.kinds.map(kind =>
@@ -41,13 +63,15 @@ export function relax(problem: ReducedProblem, known: readonly Use[], work: Work
   for (let r = problem.lengths.length; r < program.rows; r++) program.rowAtUpper[r] = true;
   const limited = program.kindRow.filter(row => row >= 0).map(row => -1 - row);
   setBasis(program, [...head, ...limited], work);
+  return program;
+}
+
+/** Solves with substitutes in the program, and returns it without them, for the columns made and the prices found. */
+function relaxSwapping(problem: ReducedProblem, known: readonly Use[], work: Work) {
+  const program = firstProgram(problem, known, work, true);
   const aim = { limits: stockLimits(problem), enough: Infinity };
   const { prices, bound } = priceOut(problem, program, aim, work);
-  problem.demands.forEach((demand, i) => {
-    program.rowLower[i] = demand;
-  });
-  recomputeValues(program);
-  return { program, prices, bound };
+  return { prices, bound, clean: withoutSubstitutes(program, problem.kinds.length, work) };
 }
 
 /** Demands with a tiny, uneven excess, which keeps the simplex method from going in circles. */
@@ -84,7 +108,7 @@ export function priceOut(
   { limits, enough }: { limits: CountLimits; enough: number },
   work: Work,
 ): { prices: Prices; bound: number; finished: boolean } {
-  const knapsack = new Knapsack();
+  const maker = new ColumnMaker(problem, program.columns);
   const nothing: Prices = {
     worth: problem.lengths.map(() => 0),
     rent: problem.kinds.map(() => 0),
@@ -94,7 +118,7 @@ export function priceOut(
   while (true) {
     const solved = solvePrimal(program, work);
     const prices = wholePrices(problem, dualsOf(problem, program), limits);
-    const mostWorth = addColumns(problem, program, { prices, knapsack, work });
+    const mostWorth = maker.add(prices, work);
     const valid = repairPrices(problem, prices, { mostWorth, limits });
     const bound = boundOf(problem, valid, limits);
     if (bound > best.bound) best = { prices: valid, bound };
@@ -114,27 +138,4 @@ function dualsOf(problem: ReducedProblem, program: LinearProgram): Prices {
     rent: problem.kinds.map((_, k) => rentOfRow(program.kindRow[k] ?? -1)),
     boardRent: rentOfRow(program.totalRow),
   };
-}
-
-/** Adds the best filling of every kind that is worth more than it costs; returns the most each kind can hold. */
-function addColumns(
-  problem: ReducedProblem,
-  program: LinearProgram,
-  { prices, knapsack, work }: { prices: Prices; knapsack: Knapsack; work: Work },
-): (number | undefined)[] {
-  const real = problem.kinds.filter(kind => !kind.single);
-  const targets = real.map((kind, k) => ({ room: kind.room, over: allowance(problem, prices, k) }));
-  const goods = { lengths: problem.lengths, demands: problem.demands, worth: prices.worth };
-  const fillings = knapsack.solve(goods, targets, work);
-  spend(work, 10 * fillings.length);
-  fillings.forEach((filling, k) => {
-    const kind = real[k];
-    if (filling === undefined || kind === undefined) return;
-    // An excess of a few parts is only the rounding of the prices.
-    const excess = filling.value - allowance(problem, prices, k);
-    if (excess > 100 + 1e-9 * kind.cost * partsPerCent) {
-      program.columns.add(k, kind.cost, filling.counts);
-    }
-  });
-  return fillings.map(filling => filling?.value);
 }

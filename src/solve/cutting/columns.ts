@@ -26,6 +26,16 @@ export class Columns {
     return this.kind.length - 1;
   }
 
+  /** Adds a column that takes one piece of length `from` and gives one of length `to`, and returns its number. */
+  addSwap(kind: number, from: number, to: number): number {
+    this.piece.push(from, to);
+    this.amount.push(-1, 1);
+    this.kind.push(kind);
+    this.cost.push(0);
+    this.start.push(this.piece.length);
+    return this.kind.length - 1;
+  }
+
   /** How many of each of `lengths` lengths column j holds. */
   counts(j: number, lengths: number): number[] {
     const counts = new Array<number>(lengths).fill(0);
