@@ -267,6 +267,8 @@ export type Step = {
   readonly firstCheck: boolean;
   /** Timers of earlier steps that must have run out before this one begins. */
   readonly after: readonly string[];
+  /** Steps that have to be done before this one. */
+  readonly needs: readonly string[];
   readonly care: readonly string[];
   /** The one number to set or to hit, large; and its settings beside it. */
   readonly big?: { readonly text: string; readonly caption: string };

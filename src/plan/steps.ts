@@ -17,6 +17,7 @@ import type {
 } from './plan.js';
 import { selectJoints, selectParts } from './select.js';
 import { stepMinutes } from './step-minutes.js';
+import { type RuledStep, stepNeeds } from './step-needs.js';
 import { fillTemplate } from './step-text.js';
 import { timersOf } from './step-timers.js';
 import { careOf } from './tool-rows.js';
@@ -40,7 +41,7 @@ export type Worked = {
  */
 export function steps(rules: readonly StepRule[], worked: Worked): readonly Step[] {
   const standing = new Set<string>();
-  const made: Step[] = [];
+  const made: RuledStep[] = [];
   for (const rule of rules) {
     if (!applies(rule.when, worked.scope)) continue;
     const bare = bareStep(rule, worked);
@@ -48,10 +49,11 @@ export function steps(rules: readonly StepRule[], worked: Worked): readonly Step
       rule.cuts.length > 0 ? cutSteps(rule, bare, worked) : [withDetails(rule, bare, worked)];
     const there = [...standing];
     const after = timersBefore(rule.id, rules);
-    for (const step of own) made.push({ ...step, standing: there, after });
+    for (const step of own) made.push({ rule, step: { ...step, standing: there, after } });
     for (const part of selectParts(worked.model, rule.sets)) standing.add(part.id);
   }
-  return made;
+  const needs = stepNeeds(made, worked.model);
+  return made.map(({ step }) => ({ ...step, needs: needs.get(step.id) ?? [] }));
 }
 
 /** Clamps and drying that a step has to wait for, wherever they were begun. */
@@ -84,6 +86,7 @@ function bareStep(rule: StepRule, worked: Worked): Step {
     look: [...(rule.first ? [rule.first] : []), ...rule.look].map(fill),
     firstCheck: rule.first !== undefined,
     after: [],
+    needs: [],
     care: careOf(rule),
     settings: [],
     timers: timersOf(rule, worked),

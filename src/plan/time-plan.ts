@@ -1,117 +1,112 @@
-import { formatMinutes } from '../measure/duration.js';
-import { COMMON_PRACTICE } from '../measure/figure.js';
+import { formatClock } from '../measure/clock.js';
+import { COMMON_PRACTICE, COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
+import { count } from '../text/plural.js';
+import { laidWords } from './laid-words.js';
+import { type Laid, layWork } from './lay-work.js';
 import type { Session, Step, TimePlan } from './plan.js';
 import { sessionDays } from './session-days.js';
 import type { Setting } from './setting.js';
+import type { Work } from './work-pieces.js';
 
-/** Waits longer than this are left to fall between two sessions. */
-const WORTH_LEAVING: Minutes = 45;
-/** A session that is this full may end early where a long wait begins. */
-const FULL_ENOUGH = 0.6;
 /** Looking, fetching and tidying beside the work that is counted; common practice. */
 const AROUND = 1.25;
+/** Two people do a shared step in less time, though not in half: one of them often waits; common practice. */
+const WITH_TWO = 0.55;
 
 /**
- * A first estimate: minutes from counts, in the order of the steps, cut into sessions. A session ends
- * when the next step no longer fits, or a little earlier where clamps or sealer have to stand anyway.
+ * Minutes from counts, laid into the hours that somebody has: who does what when, saws before the last hour of
+ * noise, waits between sessions where they can be. The shortest such plan is searched, and it says how sure that is.
  */
 export function timePlan(steps: readonly Step[], setting: Setting): TimePlan {
-  const shares = steps.map(step => ({ step, minutes: around(step, setting) }));
-  const hands = shares.reduce((sum, { minutes }) => sum + minutes, 0);
-  const because =
-    `each piece, cut, screw and square foot at its usual time, a quarter more for fetching and tidying` +
-    (setting.people === 2 ? ', two people side by side where a step has work for two' : '');
-  return {
-    hands: figure(Math.round(hands), 'min', because, COMMON_PRACTICE),
-    waits: steps.flatMap(step => step.timers.map(({ name, minutes }) => ({ name, minutes }))),
-    sessions: dated(sessionsOf(shares, setting.sessionMinutes), setting),
+  const hands = steps.reduce((sum, step) => sum + stepLasts(step, setting.people), 0);
+  const laid = layWork(workOf(steps, setting.people), daysFor(steps, setting), {
     people: setting.people,
+    noiseUntil: setting.sessions.noiseUntil,
+  });
+  return {
+    hands: figure(Math.round(hands), 'min', handsWords(setting.people), COMMON_PRACTICE),
+    waits: steps.flatMap(step => step.timers.map(({ name, minutes }) => ({ name, minutes }))),
+    sessions: laid.ok ? laid.sessions : [],
+    people: setting.people,
+    finish: finishFigure(laid),
+    proven: laid.ok && laid.schedule.proof.kind !== 'none',
+    trouble: laid.ok ? beyondWords(laid.sessions) : TROUBLES[laid.why](setting),
     noiseUntil: setting.sessions.noiseUntil,
   };
 }
 
-/** Two people do a shared step in less time, though not in half: one of them often waits. */
-const WITH_TWO = 0.55;
+function handsWords(people: number): string {
+  const two = people === 2 ? ', two people side by side where a step has work for two' : '';
+  return `each piece, cut, screw and square foot at its usual time, a quarter more for fetching and tidying${two}`;
+}
 
-function around({ who, minutes }: Step, { people }: Setting): Minutes {
+/** Minutes that a step keeps those who do it busy. */
+export function stepLasts({ who, minutes }: Step, people: number): Minutes {
   const shared = people === 2 && who === 'both' ? WITH_TWO : 1;
   return minutes.value * AROUND * shared;
 }
 
-type Share = { readonly step: Step; readonly minutes: Minutes };
-type Open = {
-  steps: string[];
-  minutes: Minutes;
-  endsWith: string;
-  /** A wait of many hours that has begun: only what belongs to it can still be done today. */
-  waits?: { readonly phase: Step['phase']; readonly words: string };
-};
-
-/** From this long on, what comes after a wait is for another day. */
-const ANOTHER_DAY: Minutes = 240;
-
 /** Talking and buying are done before the first session in the garage. */
-function inGarage({ step }: Share): boolean {
-  return step.phase !== 'plan' && step.phase !== 'buy';
+export function isInGarage({ phase }: Step): boolean {
+  return phase !== 'plan' && phase !== 'buy';
 }
 
-/** A step that is counted piece by piece can be left in the middle, if there is time to get going. */
-const WORTH_BEGINNING: Minutes = 25;
-
-function sessionsOf(shares: readonly Share[], room: Minutes): readonly Bare[] {
-  const sessions: Open[] = [];
-  for (const { step, minutes } of shares.filter(inGarage)) {
-    let left = minutes;
-    while (left > 0) {
-      const session = openSession(sessions, left, step, room);
-      const now = step.tally ? Math.min(left, Math.max(room - session.minutes, 1)) : left;
-      session.steps.push(step.id);
-      session.minutes += now;
-      left -= now;
-      if (left <= 0 && session.minutes > room * FULL_ENOUGH)
-        session.endsWith = longWait(step, WORTH_LEAVING, ANOTHER_DAY);
-      const words = longWait(step, ANOTHER_DAY);
-      if (words !== '') session.waits = { phase: step.phase, words };
-    }
-  }
-  return sessions.map(({ steps, minutes, endsWith, waits }, at) => ({
-    steps,
-    endsWith: endsWith === '' && waits && at < sessions.length - 1 ? waits.words : endsWith,
-    number: at + 1,
-    minutes: Math.round(minutes),
+/** The steps that are done in the garage, with how long each takes. */
+export function workOf(steps: readonly Step[], people: number): readonly Work[] {
+  return steps.filter(isInGarage).map(step => ({
+    step,
+    minutes: stepLasts(step, people) + stoodOut(step, steps),
+    pieces: step.tally?.count ?? 1,
+    from: 0,
   }));
 }
 
-/** The session that takes this step: the open one while it has room or the step can be begun in it. */
-function openSession(sessions: Open[], minutes: Minutes, step: Step, room: Minutes): Open {
-  const open = sessions.at(-1);
-  const begins =
-    step.tally !== undefined && open !== undefined && room - open.minutes >= WORTH_BEGINNING;
-  const fits = open !== undefined && open.minutes + minutes <= room;
-  const waiting = open?.waits !== undefined && open.waits.phase !== step.phase;
-  if (open && open.endsWith === '' && !waiting && (fits || begins)) return open;
-  const fresh: Open = { steps: [], minutes: 0, endsWith: '' };
-  sessions.push(fresh);
-  return fresh;
+/** Longer waits are left to fall between sessions, or other work is done meanwhile. */
+const STOOD_OUT: Minutes = 45;
+
+/** Short waits that belong to the step itself, such as sealer soaking in before it is wiped back. */
+export function stoodOut({ timers }: Step, steps: readonly Step[]): Minutes {
+  return timers
+    .filter(({ id, minutes }) => minutes < STOOD_OUT && steps.every(it => !it.after.includes(id)))
+    .reduce((sum, { minutes }) => sum + minutes, 0);
 }
 
-/** The longest wait that a step begins, in words; empty where none is from `least` to under `most`. */
-function longWait(step: Step, least: Minutes, most = Number.POSITIVE_INFINITY): string {
-  const fitting = step.timers.filter(({ minutes }) => minutes >= least && minutes < most);
-  const [longest] = fitting.sort((a, b) => b.minutes - a.minutes);
-  return longest ? `${longest.name.toLowerCase()}, ${formatMinutes(longest.minutes)}` : '';
+/** More days than this are not looked at. */
+const MOST_DAYS = 120;
+
+/** As many days as the work could ever spread over, each wait and each step on a day of its own. */
+export function daysFor(steps: readonly Step[], { sessions, people }: Setting) {
+  const minutes = workOf(steps, people).reduce((sum, work) => sum + work.minutes, 0);
+  const shortest = Math.max(30, Math.min(...sessions.days.map(({ from, to }) => to - from)));
+  const waitDays = steps
+    .flatMap(({ timers }) => timers)
+    .reduce((sum, timer) => sum + Math.ceil(timer.minutes / (24 * 60)), 0);
+  const count = Math.ceil((2 * minutes) / shortest) + waitDays + 4;
+  return sessionDays(sessions, Math.min(MOST_DAYS, count));
 }
 
-type Bare = Pick<Session, 'number' | 'steps' | 'minutes' | 'endsWith'>;
-
-function dated(sessions: readonly Bare[], { sessions: habit }: Setting): readonly Session[] {
-  const days = sessionDays(habit, sessions.length);
-  return sessions.flatMap((session, at) => {
-    const day = days[at];
-    if (day === undefined) return [];
-    const { daysOn: _, ...when } = day;
-    return [{ ...session, ...when, turns: [], stands: [] }];
-  });
+function finishFigure(laid: Laid): Figure {
+  if (!laid.ok) return figure(0, 'min', 'not laid into sessions', COMPUTED);
+  const { schedule } = laid;
+  const begin = Math.min(...schedule.turns.map(({ from }) => from));
+  return figure(schedule.finish - begin, 'min', laidWords(schedule), COMPUTED);
 }
+
+/** The dates that were named are too few: said, and more days like the last stand in. */
+function beyondWords(sessions: readonly Session[]): string {
+  const more = sessions.filter(({ beyond }) => beyond).length;
+  if (more === 0) return '';
+  const named = count(sessions.length - more, 'date');
+  return `The ${named} you named do not hold all the work: ${count(more, 'session')} more like the last ${more === 1 ? 'is' : 'are'} laid after them.`;
+}
+
+const TROUBLES: Readonly<
+  Record<Extract<Laid, { readonly ok: false }>['why'], (setting: Setting) => string>
+> = {
+  'no-loud-hour': ({ sessions }) =>
+    `No session begins before ${formatClock(sessions.noiseUntil)}, the last hour of noise: the saws have no time. Begin earlier on one day, or cut elsewhere.`,
+  'too-few-days': () =>
+    'The days you named do not hold all the work. Name more of them, or longer hours.',
+};

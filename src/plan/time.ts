@@ -7,6 +7,12 @@ export type TimePlan = {
   readonly waits: readonly { readonly name: string; readonly minutes: number }[];
   readonly sessions: readonly Session[];
   readonly people: number;
+  /** From the beginning of the first session to the last move, and why it is not earlier. */
+  readonly finish: Figure;
+  /** No order of the same work is done earlier. */
+  readonly proven: boolean;
+  /** Why the work could not be laid into sessions; empty where it could. */
+  readonly trouble: string;
   /** Saws and other loud tools rest from then on, in minutes since midnight. */
   readonly noiseUntil: number;
 };
@@ -17,6 +23,8 @@ export type Session = {
   /** Where the first day is known. */
   readonly date?: CalendarDay;
   readonly weekday?: Weekday;
+  /** After the last of the dates that were named. */
+  readonly beyond?: boolean;
   /** The hours that somebody has. */
   readonly from: number;
   readonly to: number;

@@ -28,6 +28,7 @@ export function step(id: string, about: Partial<Step> = {}): Step {
     say: [],
     firstCheck: false,
     after: [],
+    needs: [],
     why: '',
     look: [],
     care: [],

@@ -4,7 +4,8 @@ import { boardsPage } from './boards-page.js';
 import { cutPage } from './cut-page.js';
 import { hardwarePage } from './hardware-page.js';
 import { fitPage, overviewPage } from './overview-page.js';
-import { spacingPage, timePage, toolsPage } from './work-pages.js';
+import { timePage } from './time-page.js';
+import { spacingPage, toolsPage } from './work-pages.js';
 
 /** Every page of a plan, in the order in which somebody reads it. */
 export function allPages(plan: Plan): readonly Page[] {

@@ -1,8 +1,5 @@
-import { formatMinutes } from '../../measure/duration.js';
-import { formatFigure } from '../../measure/figure-text.js';
 import { inches } from '../../measure/inch.js';
 import type { Block, Page } from '../../text/page.js';
-import { count } from '../../text/plural.js';
 import { onTheRule, onTheTape, tapeAndExact } from '../on-tape.js';
 import type { Plan, SpacingRow, ToolRow } from '../plan.js';
 import { footBlocks, squareBlocks } from './square-blocks.js';
@@ -116,32 +113,4 @@ export function toolsPage(plan: Plan): Page {
 function toolName({ id, name }: ToolRow, { glueUps }: Plan): string {
   const clamps = Math.max(0, ...glueUps.map(row => row.clamps.value));
   return id === 'clamps' && clamps > 0 ? `${name}: ${clamps}` : name;
-}
-
-/** How long, and how it falls into sessions. */
-export function timePage(plan: Plan): Page {
-  const titleById = new Map(plan.steps.map(step => [step.id, step.title]));
-  return {
-    id: 'time',
-    title: 'Time',
-    blocks: [
-      {
-        kind: 'words',
-        text: `About ${formatFigure(plan.time.hands, plan.display)} of work for ${count(plan.time.people, 'person')}. A first estimate: ${plan.time.hands.because}.`,
-      },
-      ...plan.time.sessions.flatMap((session, at): readonly Block[] => [
-        {
-          kind: 'heading',
-          text: `Session ${session.number}: about ${formatMinutes(session.minutes)}${session.endsWith === '' ? '' : `; ends with ${session.endsWith}`}`,
-        },
-        {
-          kind: 'list',
-          items: session.steps.map(id => {
-            const begun = plan.time.sessions[at - 1]?.steps.includes(id) === true;
-            return `${titleById.get(id) ?? id}${begun ? ', the rest of it' : ''}`;
-          }),
-        },
-      ]),
-    ],
-  };
 }

@@ -14,7 +14,8 @@ export type Searched = {
 /**
  * Turns are made in the order of their beginnings, each as early as it can be: among such orders is one that ends
  * first. An order is given up when its bound is no better than the best, or when the same tasks were done before
- * with everybody free no later and nothing waiting longer. With `within`, the first order that ends by then will do.
+ * with everybody free no later and nothing waiting longer. With `within`, the first order that ends by then will do, and it is looked for
+ * close to the order that the tasks were given in.
  */
 export function searchOrders(it: Indexed, work: Work, within?: number): Searched {
   const search = new Search(it, work, within);
@@ -47,7 +48,7 @@ class Search {
     const first = firstState(this.it);
     const lowerBound = boundOf(this.it, first, this.#tail);
     if (lowerBound < this.#limit) {
-      for (const order of [this.#byTail, this.#asGiven]) this.#keep(this.#greedy(first, order));
+      for (const order of [this.#asGiven, this.#byTail]) this.#keep(this.#greedy(first, order));
       if (this.#goOn(lowerBound)) this.#branch(first);
     }
     const complete = !isSpent(this.work);
@@ -136,7 +137,7 @@ class Search {
     const soonestEnd = Math.min(...turns.map(({ to }) => to));
     return turns
       .filter(({ from }) => from < soonestEnd && from >= state.lastFrom)
-      .toSorted(this.#byTail);
+      .toSorted(this.within === undefined ? this.#byTail : this.#asGiven);
   }
 
   /** Has a state with the same tasks done been here that is in every way as good? Otherwise it is kept. */

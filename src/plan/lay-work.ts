@@ -1,0 +1,141 @@
+import { formatMinutes } from '../measure/duration.js';
+import type { Minutes } from '../measure/quantities.js';
+import { planSchedule } from '../solve/schedule/plan-schedule.js';
+import type { Schedule, ScheduleProblem } from '../solve/schedule/problem.js';
+import type { Session, Step, Turn } from './plan.js';
+import type { SessionDay } from './session-days.js';
+import { type Longest, type Piece, piecesOf, tasksOf, type Work, waitsOf } from './work-pieces.js';
+
+const DAY: Minutes = 24 * 60;
+/** Waits shorter than this are stood out beside the work. */
+const WORTH_LEAVING: Minutes = 45;
+
+export type Crew = { readonly people: number; readonly noiseUntil: Minutes };
+
+/** The work laid into sessions, with what the search says about it; or why it can't be. */
+export type Laid =
+  | { readonly ok: true; readonly sessions: readonly Session[]; readonly schedule: Schedule }
+  | { readonly ok: false; readonly why: 'no-loud-hour' | 'too-few-days' };
+
+/** Work for the hours of these days, the shortest that is found: minutes run from midnight of the first day. */
+export function layWork(work: readonly Work[], days: readonly SessionDay[], crew: Crew): Laid {
+  const { problem, pieces } = workProblem(work, days, crew);
+  const noLoudHour = problem.sessions.every(({ from, quietFrom }) => quietFrom <= from);
+  if (noLoudHour && problem.tasks.some(({ loud }) => loud))
+    return { ok: false, why: 'no-loud-hour' };
+  const found = planSchedule(problem);
+  if (!found.ok) return { ok: false, why: 'too-few-days' };
+  return { ok: true, schedule: found.schedule, sessions: sessionsOf(found.schedule, pieces, days) };
+}
+
+/** The work as tasks in the hours of these days, and the pieces that the tasks stand for. */
+export function workProblem(
+  work: readonly Work[],
+  days: readonly SessionDay[],
+  { people, noiseUntil }: Crew,
+): { readonly problem: ScheduleProblem; readonly pieces: readonly Piece[] } {
+  const sessions = days.map(({ daysOn, from, to }) => ({
+    from: daysOn * DAY + Math.round(from),
+    to: daysOn * DAY + Math.round(to),
+    quietFrom: daysOn * DAY + Math.round(Math.max(from, Math.min(to, noiseUntil))),
+  }));
+  const pieces = piecesOf(work, longestOf(sessions));
+  const tasks = tasksOf(pieces, people);
+  return { problem: { people, tasks, waits: waitsOf(pieces), sessions }, pieces };
+}
+
+function longestOf(sessions: ScheduleProblem['sessions']): Longest {
+  return {
+    quiet: Math.max(0, ...sessions.map(({ from, to }) => to - from)),
+    loud: Math.max(0, ...sessions.map(({ from, quietFrom }) => quietFrom - from)),
+  };
+}
+
+type Placed = Schedule['turns'][number] & { readonly piece: Piece };
+
+function sessionsOf(
+  { turns }: Schedule,
+  pieces: readonly Piece[],
+  days: readonly SessionDay[],
+): readonly Session[] {
+  const byId = new Map(pieces.map(piece => [piece.id, piece]));
+  const placed = turns.flatMap((turn): readonly Placed[] => {
+    const piece = byId.get(turn.task);
+    return piece === undefined ? [] : [{ ...turn, piece }];
+  });
+  const merged = days.map((day, at) =>
+    mergedTurns(
+      placed.filter(it => it.session === at),
+      day,
+    ),
+  );
+  const parts = partsOf(merged.flat());
+  const used = days.flatMap((day, at) => {
+    const own = merged[at] ?? [];
+    return own.length === 0 ? [] : [{ day, own }];
+  });
+  return used.map(({ day, own }, at) => {
+    const { daysOn: _, ...when } = day;
+    const ends = Math.max(...own.map(({ to }) => to));
+    const stands = standsOf(own, ends);
+    const longest = stands.toSorted((a, b) => b.until - a.until)[0];
+    return {
+      ...when,
+      number: at + 1,
+      steps: [...new Set(own.map(({ step }) => step.id))],
+      minutes: ends - Math.min(...own.map(({ from }) => from)),
+      turns: own.map(turn => toldTurn(turn, parts)),
+      endsWith:
+        longest === undefined
+          ? ''
+          : `${longest.name.toLowerCase()}, ${formatMinutes(longest.minutes)}`,
+      stands: stands.map(({ minutes: __, ...stand }) => stand),
+    };
+  });
+}
+
+/** A stretch of one step without a break, in minutes of its day. */
+type Stretch = Omit<Turn, 'step' | 'part'> & { readonly step: Step; readonly isLast: boolean };
+
+function mergedTurns(placed: readonly Placed[], { daysOn }: SessionDay): readonly Stretch[] {
+  const stretches: Stretch[] = [];
+  const inOrder = placed.toSorted((a, b) => a.from - b.from || a.to - b.to);
+  for (const { piece, from, to } of inOrder) {
+    const { isLast } = piece;
+    const begin = from - daysOn * DAY;
+    const end = to - daysOn * DAY;
+    const before = stretches.findLastIndex(it => it.step.id === piece.step.id);
+    const open = stretches[before];
+    if (open !== undefined && open.to === begin) stretches[before] = { ...open, to: end, isLast };
+    else stretches.push({ step: piece.step, who: piece.step.who, from: begin, to: end, isLast });
+  }
+  return stretches;
+}
+
+/** How many stretches each step is spread over. */
+function partsOf(stretches: readonly Stretch[]): ReadonlyMap<string, readonly Stretch[]> {
+  const parts = new Map<string, readonly Stretch[]>();
+  for (const stretch of stretches)
+    parts.set(stretch.step.id, [...(parts.get(stretch.step.id) ?? []), stretch]);
+  return parts;
+}
+
+function toldTurn(stretch: Stretch, parts: ReadonlyMap<string, readonly Stretch[]>): Turn {
+  const own = parts.get(stretch.step.id) ?? [];
+  const { step, who, from, to } = stretch;
+  const turn = { step: step.id, who, from, to };
+  return own.length < 2
+    ? turn
+    : { ...turn, part: { number: own.indexOf(stretch) + 1, of: own.length } };
+}
+
+/** Waits that a session begins and that outlast it. */
+function standsOf(own: readonly Stretch[], ends: Minutes) {
+  return own
+    .filter(({ isLast }) => isLast)
+    .flatMap(({ step, to }) =>
+      step.timers
+        .filter(({ minutes }) => minutes >= WORTH_LEAVING && to + minutes > ends)
+        .map(({ id, name, minutes }) => ({ timer: id, name, minutes, until: to + minutes })),
+    );
+}

@@ -1,0 +1,103 @@
+import { dayNumber, dayOfNumber, formatDay, weekdayWords } from '../../measure/calendar.js';
+import { formatClock } from '../../measure/clock.js';
+import { formatMinutes } from '../../measure/duration.js';
+import { formatFigure } from '../../measure/figure-text.js';
+import type { Minutes } from '../../measure/quantities.js';
+import type { Block, Page } from '../../text/page.js';
+import { count } from '../../text/plural.js';
+import type { Plan, Session, Turn } from '../plan.js';
+
+const DAY: Minutes = 24 * 60;
+
+/** How long it takes, and each session: who does what side by side, and what stands until the next. */
+export function timePage(plan: Plan): Page {
+  const { time } = plan;
+  return {
+    id: 'time',
+    title: 'Time',
+    blocks: [
+      { kind: 'words', text: openingWords(plan) },
+      ...(time.trouble === '' ? [] : [{ kind: 'words', text: time.trouble } as const]),
+      ...(time.sessions.length === 0
+        ? []
+        : [{ kind: 'words', text: `${time.finish.because}.` } as const]),
+      ...time.sessions.flatMap(session => sessionBlocks(session, plan)),
+      { kind: 'words', text: NOT_IN_IT },
+    ],
+  };
+}
+
+const NOT_IN_IT =
+  'Minutes are planning figures for somebody who has done it before; a first build takes half as long again, or twice as long. Waits for glue and sealer are those of a warm day: tell the workbook how warm it is and they follow. A day that is too cold, too damp or too late for glue or sealer moves those steps.';
+
+function openingWords({ time, display }: Plan): string {
+  const work = `About ${formatFigure(time.hands, display)} of work for ${count(time.people, 'person')}: ${time.hands.because}.`;
+  const last = time.sessions.at(-1);
+  if (last === undefined) return work;
+  const ends = Math.max(...last.turns.map(({ to }) => to), last.from);
+  const day = last.date === undefined ? '' : ` on ${formatDay(last.date)}`;
+  return `${work} It takes ${count(time.sessions.length, 'session')} and is done${day} at about ${formatClock(ends)}.`;
+}
+
+function sessionBlocks(session: Session, plan: Plan): readonly Block[] {
+  return [
+    { kind: 'heading', text: sessionTitle(session) },
+    {
+      kind: 'table',
+      table: {
+        id: `session-${session.number}`,
+        columns: [
+          { title: 'When' },
+          ...(plan.time.people === 1 ? [] : [{ title: 'Who' }]),
+          { title: 'What', grow: true },
+        ],
+        rows: session.turns.map(turn => turnCells(turn, plan)),
+      },
+    },
+    { kind: 'list', items: standWords(session) },
+  ];
+}
+
+/** "Session 2, Fri Dec 4, 18:00 to 21:00: about 2 h 40 min". */
+export function sessionTitle(session: Session): string {
+  const { number, date, weekday, from, to, minutes } = session;
+  const day =
+    date === undefined
+      ? weekday === undefined
+        ? ''
+        : `, ${weekdayWords(weekday)}`
+      : `, ${formatDay(date)}`;
+  return `Session ${number}${day}, ${formatClock(from)} to ${formatClock(to)}: about ${formatMinutes(minutes)}`;
+}
+
+const WHO: Readonly<Record<Turn['who'], string>> = {
+  lead: 'lead',
+  helper: 'helper',
+  both: 'together',
+};
+
+function turnCells(turn: Turn, { steps, time }: Plan): readonly string[] {
+  const { step, who, from, to, part } = turn;
+  const at = steps.findIndex(({ id }) => id === step);
+  const title = steps[at]?.title ?? step;
+  const share = part === undefined ? '' : `, part ${part.number} of ${part.of}`;
+  return [
+    `${formatClock(from)}-${formatClock(to)}`,
+    ...(time.people === 1 ? [] : [WHO[who]]),
+    `${at + 1}. ${title}${share}`,
+  ];
+}
+
+function standWords({ stands, date }: Session): readonly string[] {
+  return stands.map(
+    ({ name, until }) => `Stands: ${name.toLowerCase()}, until ${untilWords(until, date)}`,
+  );
+}
+
+function untilWords(until: Minutes, date: Session['date']): string {
+  const days = Math.floor(until / DAY);
+  const clock = formatClock(until);
+  if (days === 0) return clock;
+  if (date !== undefined) return `${formatDay(dayOfNumber(dayNumber(date) + days))} ${clock}`;
+  return days === 1 ? `${clock} the next day` : `${clock}, ${count(days, 'day')} later`;
+}

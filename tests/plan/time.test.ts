@@ -1,0 +1,197 @@
+import { createRequire } from 'node:module';
+import type { LegacyHighs } from 'highs';
+import { describe, expect, test } from 'vitest';
+import { SIXTEENTHS } from '../../src/measure/displays.js';
+import { workProblem } from '../../src/plan/lay-work.js';
+import { timePage } from '../../src/plan/pages/time-page.js';
+import type { Plan } from '../../src/plan/plan.js';
+import { settingOf } from '../../src/plan/setting.js';
+import { daysFor, workOf } from '../../src/plan/time-plan.js';
+import { parseDays } from '../../src/recipe/answers/days-answer.js';
+import { usualAnswers } from '../../src/recipe/questions.js';
+import type { Answer, Answers } from '../../src/recipe/values.js';
+import { checkSchedule } from '../../src/solve/schedule/check-schedule.js';
+import { planSchedule } from '../../src/solve/schedule/plan-schedule.js';
+import { pageLines } from '../../src/text/page-lines.js';
+import { orderText } from '../solve/schedule/order-model.js';
+import { planOf, project } from '../support/projects.js';
+
+const BENCH = project('planter-bench');
+const CHECKED: Answers = usualAnswers(BENCH);
+
+const clock = (hours: number): Answer => ({ kind: 'clock', value: hours * 60 });
+const hours = (value: number): Answer => ({ kind: 'hours', value });
+const days = (text: string): Answer => {
+  const read = parseDays(text);
+  if (!read.ok) throw new Error(read.problem);
+  return { kind: 'days', value: read.value };
+};
+const FIRST: Answer = { kind: 'date', value: '2026-12-04' };
+
+/** Sets of hours that people have. */
+const HABITS: readonly (readonly [string, Answers])[] = [
+  ['three hours every evening', {}],
+  [
+    'three long evenings, quiet from 20:00',
+    { session_hours: hours(5), session_from: clock(17.5), noise_until: clock(20) },
+  ],
+  ['Fridays and Saturdays', { first_day: FIRST, session_days: days('Fri, Sat 9:00-14:00') }],
+  [
+    'one person, two hours',
+    { people: { kind: 'choice', value: 'alone' }, session_hours: hours(2) },
+  ],
+  ['an hour a day', { session_hours: hours(1) }],
+];
+
+function turnsOf(plan: Plan) {
+  return plan.time.sessions.flatMap((session, at) =>
+    session.turns.map(turn => ({ ...turn, session, at, step: stepOf(plan, turn.step) })),
+  );
+}
+
+function stepOf({ steps }: Plan, id: string) {
+  const step = steps.find(it => it.id === id);
+  if (step === undefined) throw new Error(`no step ${id}`);
+  return step;
+}
+
+describe.each(HABITS)('the bench in %s', (_name, answers) => {
+  const plan = planOf(BENCH, answers);
+  const turns = turnsOf(plan);
+
+  test('every step of the garage is done, in the hours that somebody has', () => {
+    const garage = plan.steps.filter(({ phase }) => phase !== 'plan' && phase !== 'buy');
+    expect(new Set(turns.map(({ step }) => step.id))).toEqual(new Set(garage.map(({ id }) => id)));
+    for (const { from, to, session } of turns) {
+      expect(from).toBeGreaterThanOrEqual(session.from);
+      expect(to).toBeLessThanOrEqual(session.to);
+    }
+  });
+
+  test('no saw, nailer or sander runs after the last hour of noise', () => {
+    const late = turns.filter(
+      ({ step, to }) => step.care.includes('noise') && to > plan.time.noiseUntil,
+    );
+    expect(late).toEqual([]);
+  });
+
+  test('nothing begins before what it needs is done', () => {
+    for (const [at, turn] of turns.entries()) {
+      for (const need of turn.step.needs) {
+        const lasts = turns.findLastIndex(it => it.step.id === need);
+        const last = turns[lasts];
+        if (last === undefined) continue;
+        const after = last.at < turn.at || (last.at === turn.at && last.to <= turn.from);
+        expect(after, `${turn.step.id} after ${need} (turn ${at})`).toBe(true);
+      }
+    }
+  });
+
+  test('nobody does two things at once', () => {
+    for (const one of turns) {
+      const crowd = turns.filter(
+        other =>
+          other !== one &&
+          other.at === one.at &&
+          other.from < one.to &&
+          one.from < other.to &&
+          (other.who === 'both' || one.who === 'both' || other.who === one.who),
+      );
+      expect(crowd).toEqual([]);
+    }
+  });
+
+  test('the schedule holds when it is added up again, and is proven the shortest', () => {
+    const setting = settingOf({ ...CHECKED, ...answers }, SIXTEENTHS);
+    const { problem } = workProblem(
+      workOf(plan.steps, setting.people),
+      daysFor(plan.steps, setting),
+      { people: setting.people, noiseUntil: setting.sessions.noiseUntil },
+    );
+    const found = planSchedule(problem);
+    if (!found.ok) throw new Error('no schedule');
+    expect(checkSchedule(problem, found.schedule)).toEqual([]);
+    expect(plan.time.proven).toBe(true);
+  });
+});
+
+describe('what the dates do', () => {
+  test('Fridays and Saturdays from December 4 on are those of the calendar', () => {
+    const { sessions } = planOf(BENCH, {
+      first_day: FIRST,
+      session_days: days('Fri, Sat 9:00-14:00'),
+    }).time;
+    // December 4, 2026 is a Friday: any almanac.
+    expect(sessions.slice(0, 3).map(({ date, weekday, from }) => [date, weekday, from])).toEqual([
+      ['2026-12-04', 'fri', 1080],
+      ['2026-12-05', 'sat', 540],
+      ['2026-12-11', 'fri', 1080],
+    ]);
+  });
+
+  test('three dates are the dream; where the sum says more, more are laid after them and it is said', () => {
+    const { sessions, trouble } = planOf(BENCH, {
+      session_days: days('2026-12-04, 2026-12-05, 2026-12-06'),
+    }).time;
+    expect(sessions.length).toBeGreaterThan(3);
+    expect(sessions.slice(0, 3).every(({ beyond }) => beyond === undefined)).toBe(true);
+    expect(trouble).toMatch(/^The 3 dates you named do not hold all the work: \d sessions more/);
+  });
+
+  test('sessions that all begin after the last hour of noise leave the saws no time, and it is said', () => {
+    const { sessions, trouble } = planOf(BENCH, { noise_until: clock(17) }).time;
+    expect(sessions).toEqual([]);
+    expect(trouble).toMatch(/the saws have no time/);
+  });
+
+  test('clamps of the last hour stand overnight', () => {
+    const standing = planOf(BENCH, {}).time.sessions.flatMap(({ stands }) => stands);
+    expect(standing.map(({ name }) => name)).toContain('Clamps on the end panels');
+    expect(standing.find(({ timer }) => timer === 'seal/dry')?.until).toBeGreaterThan(24 * 60);
+  });
+});
+
+// The package describes its types for `require` only.
+const load: () => Promise<LegacyHighs> = createRequire(import.meta.url)('highs');
+
+// HiGHS with presolve off, to the minute, with an order variable for each two tasks that may change places. Only the
+// earliest end is compared.
+describe('a general whole-number solver on the bench', () => {
+  test.each([
+    ['three hours every evening', {}],
+    ['quiet from 20:00', { noise_until: clock(20) }],
+    ['four hours', { session_hours: hours(4) }],
+  ] as readonly (readonly [string, Answers])[])(
+    '%s: the same end',
+    async (_name, answers) => {
+      const setting = settingOf({ ...CHECKED, ...answers }, SIXTEENTHS);
+      const { steps } = planOf(BENCH, answers);
+      const crew = { people: 2, noiseUntil: setting.sessions.noiseUntil };
+      const { problem } = workProblem(workOf(steps, 2), daysFor(steps, setting), crew);
+      const found = planSchedule(problem);
+      if (!found.ok) throw new Error('no schedule');
+      const { finish } = found.schedule;
+      const open = problem.sessions.filter(({ from }) => from < finish);
+      const highs = await load();
+      const options = { presolve: 'off', mip_rel_gap: 0, time_limit: 60 } as const;
+      const { Status, ObjectiveValue } = highs.solve(
+        orderText({ ...problem, sessions: open }),
+        options,
+      );
+      expect(Status).toBe('Optimal');
+      expect(Math.round(ObjectiveValue)).toBe(finish);
+    },
+    90_000,
+  );
+});
+
+test('the page says who does what, when, and what stands', () => {
+  const page = timePage(
+    planOf(BENCH, { first_day: FIRST, session_days: days('Fri, Sat 9:00-14:00') }),
+  );
+  const lines = pageLines(page, 80).join('\n');
+  expect(lines).toMatch(/Session 1, Fri Dec 4, 18:00 to 21:00: about/);
+  expect(lines).toMatch(/18:00-18:25 +lead +4\. Set up the saw/);
+  expect(lines).toMatch(/Stands: sealer drying, until/);
+  expect(lines).toMatch(/Nobody can be done earlier with these people and hours/);
+});
