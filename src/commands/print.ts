@@ -127,10 +127,14 @@ function stop(lines: readonly string[], code: number): Subject {
   return { ok: false, outcome: failed(lines, code) };
 }
 
+const NO_DATES =
+  'No calendar, since nothing has a date yet: --set first_day=2026-12-04 gives every session its day.';
+
 function madeWords(folder: string, files: readonly MadeFile[]): string {
   return [
     `Made in ${folder}:`,
     ...files.filter(({ name }) => !name.includes('/')).map(({ name }) => `  ${name}`),
     'Print the PDF at 100 %, not fitted to the page.',
+    ...(files.some(({ name }) => name.endsWith('.ics')) ? [] : [NO_DATES]),
   ].join('\n');
 }

@@ -1,3 +1,5 @@
+import { icsText } from './calendar/ics-text.js';
+import { occasions } from './calendar/occasions.js';
 import { planCsv } from './plan-csv.js';
 import { planJson } from './plan-json.js';
 import { planMarkdown } from './plan-text.js';
@@ -18,10 +20,18 @@ export async function printFiles(ask: PaperAsk, base: string): Promise<readonly 
     { name: `${base}-cut-list.csv`, content: planCsv(plan, 'cut') },
     { name: `${base}-shopping.csv`, content: shoppingCsv(plan) },
     { name: `${base}.md`, content: planMarkdown(plan) },
+    ...calendarFiles(ask, base),
     { name: `${base}.json`, content: planJson(plan) },
     ...drawings.map(({ name, title, draw }) => ({
       name: `drawings/${name}.svg`,
       content: drawingSvg(draw(), title, measure.rule),
     })),
   ];
+}
+
+/** No calendar where nothing has a date yet. */
+function calendarFiles({ plan, build, madeAtMs }: PaperAsk, base: string): readonly PrintedFile[] {
+  const dated = occasions({ plan, build, madeAtMs, base });
+  if (dated.length === 0) return [];
+  return [{ name: `${base}.ics`, content: icsText(plan.title, dated, madeAtMs) }];
 }

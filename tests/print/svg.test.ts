@@ -41,7 +41,7 @@ describe('drawings as SVG, as general libraries read and paint them', () => {
     expect(root?.getElementsByTagName('title').item(0)?.textContent).toBe('<A & "B">');
   });
 
-  // The front view of the bench is 84 in wide and 22 in high (tests/support/bench-by-hand.ts, worked out on paper): one scale for both.
+  // By hand: 48 in of seat and two planters of 18 in make 84 in; the planters are 22 in high.
   test('keeps one scale for width and height', () => {
     const front = pack.drawings.find(({ name }) => name === 'front')?.draw();
     if (front === undefined) throw new Error('no front view');
