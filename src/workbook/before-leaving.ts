@@ -7,7 +7,6 @@ import { isDone } from './next-step.js';
 import { standingEvents } from './taken-back.js';
 import { thisSession } from './this-session.js';
 import { endsAtMs, isUp } from './timers.js';
-import { toBuyAgain } from './to-cut-again.js';
 import type { Progress, Timer, Workbook } from './workbook.js';
 
 /** One thing to see to before the door is shut. */
@@ -22,6 +21,8 @@ export type Leaving = {
   readonly workbook: Workbook;
   readonly steps: readonly Step[];
   readonly progress: Progress;
+  /** Boards that are still to be bought after slips, one text a section. */
+  readonly toBuy: readonly string[];
   readonly nowMs: number;
   /** Time zone of the wall clock; the machine's own where none is given. */
   readonly zone?: string;
@@ -106,15 +107,14 @@ function curingGlue({ workbook, steps, nowMs, zone }: Leaving): readonly Leaving
   ];
 }
 
-/** A spoiled piece that no board is left for. */
-function boardsToBuy({ steps, progress }: Leaving): readonly LeavingLine[] {
-  const boards = toBuyAgain(steps, progress);
-  if (boards.length === 0) return [];
+/** Pieces that no board is left for. */
+function boardsToBuy({ toBuy }: Leaving): readonly LeavingLine[] {
+  if (toBuy.length === 0) return [];
   return [
     {
       id: 'buy',
-      say: `Buy before next time: ${boards.join('; ')}.`,
-      why: 'A piece was spoiled, and what is left on the rack is too short for a new one.',
+      say: `Buy before next time: ${toBuy.join('; ')}.`,
+      why: 'Wood was spoiled, and what is left on the rack is not enough for the pieces still to be cut.',
       source: COMPUTED,
     },
   ];

@@ -15,14 +15,3 @@ export function toCutAgain(step: Step, progress: Progress): readonly Spoiled[] {
     .filter(({ step: id }) => id === step.id)
     .slice(-open);
 }
-
-/** What has to be bought before the spoiled pieces can be cut again, one text a section. */
-export function toBuyAgain(steps: readonly Step[], progress: Progress): readonly string[] {
-  const waiting = steps.flatMap(step => toCutAgain(step, progress));
-  const sections = [...new Set(progress.rackChanges.map(({ section }) => section))];
-  return sections.flatMap(section => {
-    const last = progress.rackChanges.findLast(change => change.section === section);
-    if (last?.kind !== 'spoiled' || last.buy === '') return [];
-    return waiting.includes(last) ? [last.buy] : [];
-  });
-}

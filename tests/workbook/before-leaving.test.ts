@@ -15,7 +15,14 @@ const START: Event = { kind: 'build-started', atMs: TUESDAY_14 };
 function leaving(events: readonly Event[], nowMs: number) {
   const journal = [START, ...events];
   const progress = progressOf(journal);
-  return beforeLeaving({ workbook: build(journal), steps: STEPS, progress, nowMs, zone: 'UTC' });
+  return beforeLeaving({
+    workbook: build(journal),
+    steps: STEPS,
+    progress,
+    toBuy: [],
+    nowMs,
+    zone: 'UTC',
+  });
 }
 
 function idsOf(events: readonly Event[], nowMs: number): readonly string[] {

@@ -2,8 +2,8 @@ import { describe, expect, test } from 'vitest';
 import { inches } from '../../../src/measure/inch.js';
 import type { Context } from '../../../src/ui/screen.js';
 import { mistakeScreen } from '../../../src/ui/screens/mistake/screen.js';
+import { leavingLines } from '../../../src/ui/screens/pause/state.js';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
-import { beforeLeaving } from '../../../src/workbook/before-leaving.js';
 import type { Event } from '../../../src/workbook/events.js';
 import { progressOf } from '../../../src/workbook/progress.js';
 import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
@@ -171,13 +171,11 @@ describe('nothing is written down before it is taken', () => {
 
   test('what has to be bought is said before one leaves', () => {
     const events = [...ALL_CUT, ...recordedBy('1 1 enter space', ALL_CUT)];
-    const { workbook, progress } = buildAfter(events, PLAN);
-    const lines = beforeLeaving({ workbook, steps: PLAN.steps, progress, nowMs: atMs });
+    const lines = leavingLines(at(events).build ?? buildAfter(events, PLAN), atMs);
     expect(lines.find(({ id }) => id === 'buy')?.say).toBe(
       'Buy before next time: 1 x 8 ft of 2x4, 7.48.',
     );
-    const before = buildAfter(ALL_CUT, PLAN);
-    const quiet = beforeLeaving({ ...before, steps: PLAN.steps, nowMs: atMs });
+    const quiet = leavingLines(buildAfter(ALL_CUT, PLAN), atMs);
     expect(quiet.map(({ id }) => id)).not.toContain('buy');
   });
 

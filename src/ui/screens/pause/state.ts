@@ -1,4 +1,6 @@
+import { stillToBuy } from '../../../plan/rack-told.js';
 import { beforeLeaving, type LeavingLine } from '../../../workbook/before-leaving.js';
+import { benchOf } from '../../bench-of.js';
 import type { Build, Context, Key, Outcome } from '../../screen.js';
 import { noteText } from '../../widgets/note-line.js';
 import { stepToOpen } from '../step/shown-step.js';
@@ -17,11 +19,10 @@ export function open(): PauseState {
 }
 
 /** What has to be looked after before the door is shut. */
-export function leavingLines(
-  { workbook, plan, progress }: Build,
-  nowMs: number,
-): readonly LeavingLine[] {
-  return beforeLeaving({ workbook, steps: plan.steps, progress, nowMs });
+export function leavingLines(build: Build, nowMs: number): readonly LeavingLine[] {
+  const { workbook, plan, progress } = build;
+  const toBuy = stillToBuy(benchOf(build));
+  return beforeLeaving({ workbook, steps: plan.steps, progress, toBuy, nowMs });
 }
 
 /** Nothing is left to see to: the next press goes home. */

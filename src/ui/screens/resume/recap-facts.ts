@@ -8,6 +8,7 @@ import type { Build } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
 import { WHO } from '../step/phase-words.js';
 import { stepToOpen } from '../step/shown-step.js';
+import { boardFacts } from './board-facts.js';
 import { readyParts } from './ready-parts.js';
 
 /** Of what was begun long ago only so much is told. */
@@ -28,6 +29,7 @@ export function recapFacts(build: Build, nowMs: number): readonly NamedText[] {
       name: 'Waiting',
       text: `${timer.name}: ${timerWords(timer, nowMs)}. Then: ${timer.then}`,
     })),
+    ...boardFacts(build),
     ...nextFacts(build),
     ...told.halfDone.slice(0, MOST_HALF_DONE).flatMap(halfDoneFacts),
     ...readyFacts(build),

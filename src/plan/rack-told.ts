@@ -1,0 +1,169 @@
+import { formatBoardLength, formatLength } from '../measure/format-length.js';
+import { formatMoney } from '../measure/money.js';
+import type { Display, Mm } from '../measure/quantities.js';
+import { sameLength } from '../measure/tolerance.js';
+import { listWords } from '../text/list.js';
+import { count } from '../text/plural.js';
+import { outcomeOf, type ToBuy } from './advice.js';
+import { buyWords } from './advice-words.js';
+import type { Plan, Purchase } from './plan.js';
+import { boardName, type Rack, type RackBoard } from './rack.js';
+import { type Bench, rackNow } from './rack-now.js';
+import { cutStepsOf, goodPieces, type RackChange } from './work-so-far.js';
+
+/** The boards of a section as they are now, beside what was planned. */
+export type RackTold = {
+  readonly section: string;
+  /** Pieces cut, and pieces in all. */
+  readonly cut: number;
+  readonly pieces: number;
+  /** Boards that nothing more is cut from, boards that were begun, and boards that were not. */
+  readonly cutUp: readonly RackBoard[];
+  readonly open: readonly RackBoard[];
+  readonly buy: readonly ToBuy[];
+  /** `1 x 8 ft of 2x4, 7.48`; empty where nothing is to buy. */
+  readonly buyWords: string;
+  /** What was planned and what it is now, where the boards are not those of the plan. */
+  readonly planned: string;
+  /** What happened to the boards, in order. */
+  readonly happened: readonly string[];
+  readonly rack: Rack;
+};
+
+/** Every section that was begun or that something happened to; none as long as all is as bought. */
+export function racksTold(bench: Bench): readonly RackTold[] {
+  return bench.plan.purchases.flatMap(purchase => {
+    const told = rackTold(purchase, bench);
+    return told === undefined || (told.cut === 0 && told.happened.length === 0) ? [] : [told];
+  });
+}
+
+/** Boards still to be bought after slips, one text a section: `1 x 8 ft of 2x4, 7.48`. */
+export function stillToBuy(bench: Bench): readonly string[] {
+  return racksTold(bench).flatMap(({ buyWords: words }) => (words === '' ? [] : [words]));
+}
+
+function rackTold(purchase: Purchase, bench: Bench): RackTold | undefined {
+  const { section } = purchase;
+  const { plan, work, setting } = bench;
+  const now = rackNow(section, bench);
+  if (now === undefined) return undefined;
+  const steps = cutStepsOf(plan).filter(step => step.section === section);
+  const outcome = outcomeOf(now, bench);
+  const boards = now.rack.boards;
+  const isCutUp = ({ kind, cuts }: RackBoard) =>
+    cuts.length === 0 && (kind === 'started' || kind === 'remains' || kind === 'stretch');
+  const changes = work.rackChanges.flatMap((change, at) =>
+    change.section === section ? [happenedWords(change, at, bench)] : [],
+  );
+  return {
+    section,
+    cut: steps.reduce((sum, step) => sum + goodPieces(step, work), 0),
+    pieces: steps.reduce((sum, { rows }) => sum + rows.length, 0),
+    cutUp: boards.filter(isCutUp),
+    open: boards.filter(board => !isCutUp(board)),
+    buy: outcome.buy,
+    buyWords: buyWords({ ...outcome, cost: costOf(outcome.buy, now.rack) }, setting.display),
+    planned: changes.length === 0 ? '' : plannedWords(purchase, now.rack, bench),
+    happened: changes,
+    rack: now.rack,
+  };
+}
+
+/** All boards that are still to be bought, not only those of the last slip. */
+function costOf(buy: readonly ToBuy[], { asked }: Rack): number {
+  return buy.reduce((sum, it) => sum + it.count * priceOf(it.length, asked), 0);
+}
+
+function priceOf(length: Mm, { problem, stock }: Rack['asked']): number {
+  const costs = problem.stock
+    .filter(({ id }) => sameLength(stock.get(id)?.length ?? 0, length))
+    .filter(({ id }) => stock.get(id)?.onHand === false)
+    .map(({ cost }) => cost);
+  return costs.length === 0 ? 0 : Math.min(...costs);
+}
+
+/** `Planned: 5 boards, 37.40. Now: 6 boards, 44.88, and 1 that came.` Ripped strips are not counted as boards. */
+function plannedWords(
+  { section, boards, ripped, cost, priced }: Purchase,
+  rack: Rack,
+  { work, setting: { display } }: Bench,
+): string {
+  const what = ripped === undefined ? 'board' : 'strip';
+  const extra = rack.boards.filter(({ name }) => name.startsWith('a new '));
+  const more = priced
+    ? extra.reduce((sum, { name }) => sum + priceByName(name, rack, display), 0)
+    : 0;
+  const money = (cents: number) => (priced ? `, ${formatMoney(cents)}` : '');
+  const came = work.rackChanges.reduce(
+    (sum, it) => sum + (it.kind === 'added' && it.section === section ? it.count : 0),
+    0,
+  );
+  const besides = came === 0 ? '' : `, and ${came} that came`;
+  return `Planned: ${count(boards.length, what)}${money(cost.value)}. Now: ${count(boards.length + extra.length, what)}${money(cost.value + more)}${besides}.`;
+}
+
+/** A board that was to be bought keeps its name when it is begun, and with it the length it had. */
+function priceByName(name: string, { asked }: Rack, display: Display): number {
+  const bought = [...asked.stock.values()].find(
+    ({ length, onHand }) =>
+      !onHand && name.startsWith(`a new ${formatBoardLength(length, display)} board`),
+  );
+  return bought === undefined ? 0 : priceOf(bought.length, asked);
+}
+
+/** `A spoiled; 17-1/2 in of it is sound.` */
+function happenedWords(change: RackChange, at: number, bench: Bench): string {
+  const { display } = bench.setting;
+  const length = (mm: Mm) => formatLength(mm, display);
+  switch (change.kind) {
+    case 'added':
+      return `${count(change.count, 'board')} of ${formatBoardLength(change.length, display)} came to the rack.`;
+    case 'spoiled':
+      return change.left > 0
+        ? `1 x ${change.mark} was spoiled; ${length(change.left)} of it is sound.`
+        : `1 x ${change.mark} was spoiled.`;
+    case 'board-spoiled': {
+      const before = { ...change, rackChanges: bench.work.rackChanges.slice(0, at) };
+      const rack = rackNow(change.section, { ...bench, work: before })?.rack;
+      const board = rack?.boards[change.place];
+      const name = board === undefined ? 'A board' : boardName(board);
+      return `${name} is bad from ${length(change.from)} to ${length(change.to)}.`;
+    }
+  }
+}
+
+/** Boards by their names with what is left of them: `board 1 (5-3/8 in), board 2 (12 in)`. */
+export function leftOfBoards(boards: readonly RackBoard[], display: Display): string {
+  return listWords(
+    boards.map(board => `${board.name} (${formatLength(board.length, display)} left)`),
+  );
+}
+
+/** `7 of 15 pieces cut; 2 boards cut up, 1 begun, 2 to go`. */
+export function progressWords({ cut, pieces, cutUp, open }: RackTold): string {
+  const begun = open.filter(({ kind }) => kind === 'started').length;
+  const whole = open.filter(({ kind, cuts }) => kind !== 'started' && cuts.length > 0).length;
+  const boards = [
+    ...(cutUp.length > 0 ? [`${count(cutUp.length, 'board')} cut up`] : []),
+    ...(begun > 0 ? [`${begun} begun`] : []),
+    ...(whole > 0 ? [`${whole} to go`] : []),
+  ];
+  return [`${cut} of ${count(pieces, 'piece')} cut`, ...boards].join(', ');
+}
+
+/** True while something of the section is still to be cut or bought. */
+export function isOpen({ cut, pieces, buyWords: words }: RackTold): boolean {
+  return cut < pieces || words !== '';
+}
+
+/** Was this board, or what is left of it, planned like that from the start? */
+export function isAsPlanned(board: RackBoard, plan: Plan, section: string): boolean {
+  const purchase = plan.purchases.find(it => it.section === section);
+  const was = purchase?.boards.find(({ number }) => `board ${number}` === board.name);
+  if (was === undefined) return false;
+  const marks = (cuts: RackBoard['cuts']) => cuts.map(({ mark }) => mark).toSorted();
+  const now = marks(board.cuts);
+  if (board.kind === 'untouched') return now.join() === marks(was.cuts).join();
+  return now.every(mark => was.cuts.some(cut => cut.mark === mark));
+}
