@@ -1,6 +1,5 @@
 import { formatMinutes } from '../../../measure/duration.js';
 import { allPages } from '../../../plan/pages/all-pages.js';
-import { boardsNowBlocks } from '../../../plan/pages/boards-now.js';
 import { wordsPage } from '../../../plan/pages/words-page.js';
 import type { Plan } from '../../../plan/plan.js';
 import type { Block, Page } from '../../../text/page.js';
@@ -9,10 +8,10 @@ import { count } from '../../../text/plural.js';
 import { toAscii } from '../../../text/safe-text.js';
 import { handOverPages } from '../../../workbook/pages/hand-over-pages.js';
 import type { Progress } from '../../../workbook/workbook.js';
-import { benchOf } from '../../bench-of.js';
 import type { Build } from '../../screen.js';
 import { WHO } from '../step/phase-words.js';
 import { stepToOpen } from '../step/shown-step.js';
+import { withBoardsNow } from './boards-now.js';
 
 /** A page of the plan on the screen: its number key, its short name, what is on it. */
 export type PlanPage = {
@@ -68,14 +67,6 @@ function pagesOf(build: Build): readonly Page[] {
   const drawing: Page = { id: 'drawing', title: 'The finished piece', blocks: [] };
   const last = handOverPages(build).filter(({ id }) => id !== 'record' || isBegun(build));
   return [drawing, ...planOnly(plan).map(page => withBoardsNow(page, build)), ...last];
-}
-
-/** What is to be bought is told by the boards that lie there, once the first is cut. */
-function withBoardsNow(page: Page, build: Build): Page {
-  if (page.id !== 'boards') return page;
-  const now = boardsNowBlocks(benchOf(build));
-  if (now.length === 0) return page;
-  return { ...page, title: 'Boards: now, and as bought', blocks: [...now, ...page.blocks] };
 }
 
 const keptOnly = new WeakMap<Plan, readonly Page[]>();
