@@ -10,14 +10,12 @@ import type { ReducedProblem } from './normalize.js';
 import type { Work } from './work.js';
 
 /**
- * What is searched for: plans within the limits of at most `target`; nothing can beat `floor`. `priced`: column costs
- * are the prices of their boards, so that costs are sums of prices; otherwise any whole cost can occur.
+ * What is searched for: plans within the limits of at most `target`; nothing can beat `floor`.
  */
 export type Aim = {
   readonly limits: CountLimits;
   readonly target: number;
   readonly floor: number;
-  readonly priced: boolean;
 };
 
 /** How a case came out: nothing of at most the target in it, a relaxed solution to split, or undecided. */
@@ -33,7 +31,7 @@ export class ColumnCase {
   constructor(
     private readonly problem: ReducedProblem,
     columns: Columns,
-    private readonly aim: Aim,
+    aim: Aim,
     private readonly work: Work,
   ) {
     const { kinds, total } = aim.limits;
@@ -115,7 +113,6 @@ export class ColumnCase {
 
   /** The least cost of at least so much that can occur within the present limits. */
   private nextCost(least: number): number {
-    if (!this.aim.priced) return least;
     return nextCost(this.problem, countLimitsOf(this.problem, this.program), least);
   }
 }

@@ -23,7 +23,7 @@ export function fewerBoards(
   while (!isSpent(work)) {
     const boards = best.reduce((sum, { times }) => sum + times, 0);
     const limits = { kinds, total: [0, boards - 1] as const };
-    const aim = { limits, target: cost, floor: cost, priced: true };
+    const aim = { limits, target: cost, floor: cost };
     const found = searchListed(problem, { prices, bound, most: mostPatterns }, aim, work);
     if (found?.uses === undefined) return best;
     best = found.uses;

@@ -40,7 +40,7 @@ export function climb(
     // Costs between two sums of prices do not occur, so nothing is gained by reaching there.
     const target = lastCost(problem, Math.min(end.lowerBound + reach, end.cost - 1));
     const floor = end.lowerBound;
-    const aim = { limits, target, floor, priced: true };
+    const aim = { limits, target, floor };
     const listed = searchListed(problem, { prices, bound, most: mostPatterns }, aim, work);
     if (listed === undefined) end = searchKnown(problem, program.columns, end, work);
     if (end.lowerBound === end.cost) return end;
@@ -67,7 +67,7 @@ function searchKnown(
   work: Work,
 ): LadderEnd {
   const limits = stockLimits(problem);
-  const aim = { limits, target: end.cost - 1, floor: end.lowerBound, priced: true };
+  const aim = { limits, target: end.cost - 1, floor: end.lowerBound };
   const share = { done: 0, limit: (work.limit - work.done) * shareForKnown };
   const { uses, cost } = searchColumns(problem, columns, aim, share);
   work.done += share.done;

@@ -70,7 +70,7 @@ class CountSearch {
     if (end === 'ruled-out') return undefined;
     if (end === 'undecided') return this.giveUp();
     const { limits, prices, bound } = end;
-    const aim = { limits, target, floor: this.aim.floor, priced: true };
+    const aim = { limits, target, floor: this.aim.floor };
     const found = searchListed(problem, { prices, bound, most }, aim, work);
     if (found !== undefined) return this.take(found);
     if (most === mostPatterns) return this.giveUp();

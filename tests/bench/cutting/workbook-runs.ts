@@ -3,7 +3,10 @@ import { findCheapest } from '../../../src/solve/cutting/find-cheapest.js';
 import { normalize } from '../../../src/solve/cutting/normalize.js';
 import { planCutting } from '../../../src/solve/cutting/plan-cutting.js';
 import type { CuttingPlan } from '../../../src/solve/cutting/problem.js';
-import { Rack } from '../../../src/solve/cutting/rack.js';
+import {
+  settingsOf as settingsOfUses,
+  withoutExcess,
+} from '../../../src/solve/cutting/settings.js';
 import { workbookProblem } from './workbook-set.js';
 
 export const SEEDS = 300;
@@ -29,7 +32,10 @@ export function settings(seeds = SEEDS): { plain: number; given: number }[] {
     const problem = workbookProblem(at + 1);
     const reduced = normalize(problem);
     const { uses } = findCheapest(reduced, { done: 0, limit: 200_000_000 });
-    return { plain: new Rack(reduced, uses).settings, given: settingsOf(planCutting(problem)) };
+    return {
+      plain: settingsOfUses(withoutExcess(reduced, uses)),
+      given: settingsOf(planCutting(problem)),
+    };
   });
 }
 

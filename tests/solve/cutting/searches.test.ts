@@ -33,7 +33,7 @@ describe('each search on its own, begun far above the bound', () => {
         const { cost } = everyWay(problem);
         const relaxation = relax(reduced, [], work());
         expect(relaxation.bound).toBeLessThanOrEqual(cost * 1_000_000);
-        const aim = { limits: stockLimits(reduced), target, floor: 0, priced: true };
+        const aim = { limits: stockLimits(reduced), target, floor: 0 };
         const listed = searchListed(reduced, { ...relaxation, most: 1e6 }, aim, work());
         expect(listed).toMatchObject({ cost, complete: true });
         const { columns } = relaxation.program;
@@ -54,7 +54,7 @@ describe('each search on its own, begun far above the bound', () => {
         const target = everyWay(problem).cost - 1;
         if (target < 0) return;
         const relaxation = relax(reduced, [], work());
-        const aim = { limits: stockLimits(reduced), target, floor: 0, priced: true };
+        const aim = { limits: stockLimits(reduced), target, floor: 0 };
         const listed = searchListed(reduced, { ...relaxation, most: 1e6 }, aim, work());
         expect(listed).toMatchObject({ uses: undefined, complete: true });
         const { columns } = relaxation.program;
