@@ -12,24 +12,32 @@ import type { ReducedProblem } from './normalize.js';
 import type { Work } from './work.js';
 import { isSpent } from './work.js';
 
-/** So many dives in a row; each but the very first prefers other boards. */
+/** So many dives in a row, unless fewer are asked for; each but the very first prefers other boards. */
 export const divesInARow = 8;
+
+/** What is known before diving, the cost to stop at, and which dives to make: `turns` of them, `from` so many on. */
+export type DiveAim = {
+  readonly known: readonly Use[];
+  readonly floor: number;
+  readonly from?: number;
+  readonly turns?: number;
+};
 
 /**
  * Follows the relaxed solution down to a plan: takes its whole boards, or else a board it wants much, solves what
  * remains, and so on. After every step the rest is also filled longest first. Dives again, from fixed start
- * numbers (`from` on) with other preferences, until a plan costs no more than `floor`. Returns the cheapest plan
+ * numbers with other preferences, until a plan costs no more than `floor`. Returns the cheapest plan
  * met, `known` when none is cheaper, and leaves the relaxed solution as it was.
  */
 export function dive(
   problem: ReducedProblem,
   { program }: Relaxation,
-  { known, floor, from = 0 }: { known: readonly Use[]; floor: number; from?: number },
+  { known, floor, from = 0, turns = divesInARow }: DiveAim,
   work: Work,
 ): readonly Use[] {
   const start = startOf(program);
   let best = known;
-  for (let turn = from; turn < from + divesInARow && costOf(problem, best) > floor; turn++) {
+  for (let turn = from; turn < from + turns && costOf(problem, best) > floor; turn++) {
     if (isSpent(work)) return best;
     const aim = { most: costOf(problem, best) - 1, floor, turn };
     best = new Dive(problem, program, aim, work).run() ?? best;
