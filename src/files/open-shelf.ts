@@ -5,8 +5,8 @@ import { type BuildFiles, buildFiles } from './build-files.js';
 import { diskTrouble } from './disk-trouble.js';
 import type { SaveOutcome } from './keep.js';
 import { buildFolders, listBuilds } from './list-builds.js';
-import { findWorkbook } from './load-workbook.js';
 import { type OpenBuild, openBuild, releaseBuild, saveBuild } from './open-build.js';
+import { lookAt } from './read-build.js';
 import { relabel } from './relabel.js';
 import type { Ahead, Label, Opened, Shelf } from './shelf.js';
 import { sweepTemps } from './temp-name.js';
@@ -49,15 +49,12 @@ function load(session: Session, id: string, claim: 'if free' | 'in any case'): O
   return opened;
 }
 
-/** The save before stands in where the last one is damaged; nothing is changed. */
 function look(session: Session, id: string): Opened {
   const files = filesOf(session, id);
   if (files === undefined) return { ok: false, why: 'missing', words: missingWords(id) };
-  const main = findWorkbook(files.main);
-  const found = main.state === 'fine' ? main : findWorkbook(files.previous);
-  if (found.state === 'fine') return { ok: true, workbook: found.workbook, notice: undefined };
-  const why = 'why' in main ? main.why : 'it is not there';
-  return { ok: false, why: 'damaged', words: `${files.main} can't be read: ${why}.` };
+  const found = lookAt(files);
+  if (!found.ok) return { ok: false, why: 'damaged', words: found.words };
+  return { ok: true, workbook: found.workbook, notice: undefined };
 }
 
 function missingWords(id: string): string {

@@ -1,13 +1,17 @@
 import type { Workbook } from '../workbook/workbook.js';
-import { buildFiles } from './build-files.js';
+import { type BuildFiles, buildFiles } from './build-files.js';
 import { buildFolders, buildsIn } from './list-builds.js';
 import { findWorkbook } from './load-workbook.js';
 import type { ShelfEntry } from './shelf.js';
 
 export type ReadBuild =
-  | { readonly ok: true; readonly workbook: Workbook; readonly savedBefore: boolean }
+  | LookedAt
   /** `known` are the builds there are. */
-  | { readonly ok: false; readonly why: 'unknown'; readonly known: readonly ShelfEntry[] }
+  | { readonly ok: false; readonly why: 'unknown'; readonly known: readonly ShelfEntry[] };
+
+/** What a build's files hold just now. */
+export type LookedAt =
+  | { readonly ok: true; readonly workbook: Workbook; readonly savedBefore: boolean }
   | { readonly ok: false; readonly why: 'unreadable'; readonly words: string };
 
 /**
@@ -22,7 +26,11 @@ export function readBuild(folder: string, name: string): ReadBuild {
     known.find(build => build.name.trim().toLowerCase() === wanted);
   if (entry === undefined) return { ok: false, why: 'unknown', known };
   const folders = buildFolders(folder);
-  const files = buildFiles(entry.example ? folders.example : folders.own, entry.id);
+  return lookAt(buildFiles(entry.example ? folders.example : folders.own, entry.id));
+}
+
+/** The same by its files. */
+export function lookAt(files: BuildFiles): LookedAt {
   const main = findWorkbook(files.main);
   if (main.state === 'fine') return { ok: true, workbook: main.workbook, savedBefore: false };
   const before = findWorkbook(files.previous);

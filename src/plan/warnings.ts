@@ -27,7 +27,7 @@ export function warnings({
   );
   return [
     ...worstFirst.map(check => `${check.say}, ${check.verdict}: ${check.advice}`),
-    ...holds.filter(fails).map(({ say, verdict, better }) => `${say}: ${verdict}. ${better}`),
+    ...[...holds.filter(fails), ...holds.filter(isClose)].map(holdWords),
     ...purchases.flatMap(purchase =>
       purchase.missing.map(words => `${purchase.section}: ${words}.`),
     ),
@@ -58,6 +58,14 @@ function metalWords({ metal, species }: Setting): readonly string[] {
 
 function fails({ verdict }: HoldRow): boolean {
   return verdict === 'does not hold by this sum';
+}
+
+function isClose({ verdict }: HoldRow): boolean {
+  return verdict === 'look again';
+}
+
+function holdWords({ say, verdict, better }: HoldRow): string {
+  return `${say}: ${verdict}. ${better}`.trimEnd();
 }
 
 /** A gap that goes wrong in some month; told shortly, the sum stands on the page of spacings. */
