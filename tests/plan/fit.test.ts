@@ -60,6 +60,8 @@ describe('warned before buying', () => {
       species: { kind: 'choice', value: 'western-redcedar' },
       metal: { kind: 'choice', value: 'stainless-304' },
       dryness: { kind: 'choice', value: 'kiln-dried' },
+      // A floor that carries it, so that nothing else is to be looked at either.
+      floor_limit: { kind: 'count', value: 100 },
     });
     expect(warnings).toEqual([]);
   });
