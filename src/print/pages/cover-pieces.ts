@@ -23,7 +23,6 @@ export function coverPieces(pack: Pack, entries: readonly Entry[]): readonly Pie
     ...factPieces(overviewFacts(plan), measure).map((one, at) =>
       at === 0 ? { ...one, above: 4 } : one,
     ),
-    ...warningPieces(pack),
     ...(entries.length === 0 ? [] : headingPieces('In these pages', measure)),
     ...entryPieces(entries, pack),
     ...wordPieces(
@@ -31,6 +30,8 @@ export function coverPieces(pack: Pack, entries: readonly Entry[]): readonly Pie
       measure,
       { size: SIZE.small, above: 4 },
     ),
+    // Last, since they may go on over the page; the list of pages must not.
+    ...warningPieces(pack),
   ];
 }
 
