@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { progressOf } from '../workbook/progress.js';
-import { endsAtMs } from '../workbook/timers.js';
+import { ringsAtMs } from '../workbook/timers.js';
 import { buildFiles, idOfFile } from './build-files.js';
 import { type Found, findWorkbook } from './load-workbook.js';
 import type { ShelfEntry } from './shelf.js';
@@ -62,7 +62,7 @@ function summary({ workbook, envelope }: Extract<Found, { state: 'fine' }>, exam
     savedAtMs: envelope.savedAtMs,
     timers: timers
       .filter(timer => !timer.silenced)
-      .map(timer => ({ name: timer.name, endsAtMs: endsAtMs(timer) })),
+      .map(timer => ({ name: timer.name, endsAtMs: ringsAtMs(timer) })),
   };
 }
 

@@ -1,4 +1,4 @@
-import { endsAtMs, isUp } from '../workbook/timers.js';
+import { ringsAtMs } from '../workbook/timers.js';
 import type { Timer } from '../workbook/workbook.js';
 import type { Build, ShelfLine } from './screen.js';
 
@@ -28,7 +28,7 @@ export function alarmsOf(
     .map(timer => ({ id: timer.id, timer, elsewhere: undefined }));
   const others = shelf.filter(({ id }) => id !== build?.workbook.id).flatMap(shelfAlarms);
   return [...own, ...others.filter(({ id }) => !heard.has(id))].sort(
-    (one, other) => endsAtMs(one.timer) - endsAtMs(other.timer),
+    (one, other) => ringsAtMs(one.timer) - ringsAtMs(other.timer),
   );
 }
 
@@ -49,7 +49,7 @@ function shelfAlarms({ id, name, timers }: ShelfLine): Alarm[] {
 }
 
 export function isRinging({ timer }: Alarm, nowMs: number): boolean {
-  return isUp(timer, nowMs);
+  return ringsAtMs(timer) <= nowMs;
 }
 
 export type Moments = {
@@ -63,7 +63,7 @@ export type Moments = {
 export function isBellDue(alarms: readonly Alarm[], moments: Moments): boolean {
   const { beforeMs, nowMs, lastKeyMs } = moments;
   return alarms
-    .map(({ timer }) => endsAtMs(timer))
+    .map(({ timer }) => ringsAtMs(timer))
     .filter(endMs => lastKeyMs < endMs)
     .flatMap(endMs => BELLS_MS.map(later => endMs + later))
     .some(dueMs => dueMs > beforeMs && dueMs <= nowMs);
@@ -80,7 +80,7 @@ export function nextTickMs(
   readAloud = false,
 ): number | undefined {
   const waits = alarms.flatMap(({ timer }) => {
-    const leftMs = endsAtMs(timer) - nowMs;
+    const leftMs = ringsAtMs(timer) - nowMs;
     if (leftMs > 0) return [readAloud ? leftMs % MINUTE_MS || MINUTE_MS : untilChange(leftMs)];
     return BELLS_MS.map(later => leftMs + later).filter(wait => wait > 0);
   });

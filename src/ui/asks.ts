@@ -1,4 +1,6 @@
+import type { Event } from '../workbook/events.js';
 import { openBuild, recorded } from './build.js';
+import { setBackMeanwhile } from './clock-set.js';
 import { isLooking, NOT_NOTED } from './looking.js';
 import type { Screens } from './page.js';
 import { contextOf, type Program } from './program.js';
@@ -39,7 +41,7 @@ export function perform(program: Program, ask: Ask, means: Means): Program {
     case 'record': {
       if (program.build === undefined) throw new Error('a screen recorded without a build');
       if (isLooking(program)) return { ...program, notice: NOT_NOTED };
-      return saved({ ...program, build: recorded(program.build, ask.events) }, means.services);
+      return noted(program, ask.events, means.services);
     }
     case 'quit':
       return quit(program, means.services);
@@ -85,7 +87,7 @@ function open(program: Program, id: string, means: Means): Program {
   const { services } = means;
   const loaded = services.load(id);
   if (loaded.ok || loaded.held !== true) return enter(program, loaded, { first: 'resume', means });
-  const looked = enter(program, services.look(id), { first: 'resume', means });
+  const looked = enter(program, services.look(id), { first: 'resume', means, looking: true });
   return looked.build?.workbook.id === id ? { ...looked, saving: { kind: 'looking' } } : looked;
 }
 
@@ -110,19 +112,32 @@ function carried(program: Program, id: string, services: Services): Program {
   return { ...program, notice };
 }
 
-type Entry = { readonly first: ScreenName; readonly means: Means };
+type Entry = {
+  readonly first: ScreenName;
+  readonly means: Means;
+  /** Another window writes it: nothing is noted here. */
+  readonly looking?: boolean;
+};
 
-function enter(program: Program, loaded: Loaded, { first, means }: Entry): Program {
+function enter(program: Program, loaded: Loaded, { first, means, looking }: Entry): Program {
   const opened = openBuild(loaded, means.services.plan);
   if (!opened.ok) return { ...program, notice: opened.problem };
   const { build, notice } = opened;
   const saving = { kind: 'saved', atMs: lastSaved(program, build.workbook.id) } as const;
   const bottom = program.pages.slice(0, 1);
-  return goTo({ ...program, build, saving, notice, held: undefined, pages: bottom }, first, means);
+  const back = looking ? undefined : setBackMeanwhile(build, means.services.now());
+  const entered = { ...program, build, saving, notice: notice ?? back?.notice, held: undefined };
+  const there = goTo({ ...entered, pages: bottom }, first, means);
+  return back === undefined ? there : noted(there, back.events, means.services);
 }
 
 function lastSaved({ shelf, nowMs }: Program, id: string): number {
   return shelf.find(line => line.id === id)?.savedAtMs ?? nowMs;
+}
+
+function noted(program: Program, events: readonly Event[], services: Services): Program {
+  if (program.build === undefined) return program;
+  return saved({ ...program, build: recorded(program.build, events) }, services);
 }
 
 /** Writes the open build; what can't be written stays here and is told until it can. */

@@ -1,8 +1,9 @@
 import type { Display } from '../measure/quantities.js';
 import type { Recipe } from '../recipe/recipe.js';
-import { type Clocks, clockChanged } from '../workbook/clock-changed.js';
+import { type Clocks, clockChanged, clockJumpMs } from '../workbook/clock-changed.js';
 import { alarmsOf, isBellDue, isRinging } from './alarms.js';
 import { perform, saved } from './asks.js';
+import { setBackNow } from './clock-set.js';
 import { asksToWorkHere, lookedAgain, workHere } from './looking.js';
 import type { Page, Screens } from './page.js';
 import { alarms, contextOf, isTooSmall, type Program } from './program.js';
@@ -137,9 +138,15 @@ export class Session {
     const { services } = this.#start;
     const clocks = { wallMs: services.now(), steadyMs: services.steadyMs() };
     const change = clockChanged(this.#clocks, clocks);
+    const jumpMs = clockJumpMs(this.#clocks, clocks);
     this.#clocks = clocks;
     const now = { ...program, nowMs: clocks.wallMs };
     if (change === 'no' || change === 'slept') return now;
+    if (change === 'set back' && program.build !== undefined) {
+      const back = setBackNow(-jumpMs, clocks.wallMs);
+      const moved = perform(now, { kind: 'record', events: back.events }, this.#start);
+      return { ...moved, notice: back.notice };
+    }
     const notice = `The clock of this computer was ${change}: check glue and sealer against a watch.`;
     return { ...now, notice };
   }

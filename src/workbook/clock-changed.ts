@@ -27,10 +27,15 @@ const ZONES_MS = 26 * HOUR_MS;
  * @example clockChanged({ wallMs: 0, steadyMs: 0 }, { wallMs: 3_600_000, steadyMs: 10 }) // 'set forward'
  */
 export function clockChanged(previous: Clocks, now: Clocks): ClockChange {
-  const jump = now.wallMs - previous.wallMs - (now.steadyMs - previous.steadyMs);
+  const jump = clockJumpMs(previous, now);
   if (jump < -NUDGE_MS) return 'set back';
   if (jump <= NUDGE_MS) return 'no';
   return jump > LONGEST_SLEEP_MS || isZoneStep(jump) ? 'set forward' : 'slept';
+}
+
+/** By how much the wall clock went on more than the steady one, in ms; negative where it was set back. */
+export function clockJumpMs(previous: Clocks, now: Clocks): number {
+  return now.wallMs - previous.wallMs - (now.steadyMs - previous.steadyMs);
 }
 
 function isZoneStep(jump: number): boolean {

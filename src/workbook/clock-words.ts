@@ -41,6 +41,12 @@ export function clockWords(atMs: number, nowMs: number, zone?: string): string {
   return `${weekday.format(atMs)} ${monthAndDay.format(atMs)} ${clock}`;
 }
 
+/** Minutes since midnight that a wall clock shows at an instant; `zone` as above. */
+export function clockMinutes(atMs: number, zone?: string): number {
+  const [hours = '0', minutes = '0'] = formatsOf(zone).time.format(atMs).split(':');
+  return Number(hours) * 60 + Number(minutes);
+}
+
 function formatsOf(zone: string | undefined): Formats {
   const known = formatsByZone.get(zone);
   if (known !== undefined) return known;

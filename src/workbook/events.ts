@@ -1,4 +1,5 @@
 import type { Minutes, Mm } from '../measure/quantities.js';
+import type { DayWork, Weather } from '../plan/told-day.js';
 
 /** What went wrong with a piece that has to be cut again. */
 export type SlipKind = 'short' | 'wrong-side' | 'split' | 'other';
@@ -31,6 +32,17 @@ export type Event =
     }
   | { readonly kind: 'timer-silenced'; readonly atMs: number; readonly timer: string }
   | { readonly kind: 'timer-stopped'; readonly atMs: number; readonly timer: string }
+  /** Its time is up, and it is to ring again then. */
+  | {
+      readonly kind: 'timer-snoozed';
+      readonly atMs: number;
+      readonly timer: string;
+      readonly untilMs: number;
+    }
+  /** What the day is like where it is glued or sealed; fields that nobody could tell are left out. */
+  | ({ readonly kind: 'day-told'; readonly atMs: number; readonly work: DayWork } & Weather)
+  /** The wall clock of this computer was set back by so much: waits under way are moved with it. */
+  | { readonly kind: 'clock-set-back'; readonly atMs: number; readonly byMs: number }
   | {
       readonly kind: 'note-written';
       readonly atMs: number;

@@ -10,6 +10,7 @@ type Draft = {
   readonly tallies: Map<string, number>;
   readonly checks: Set<string>;
   readonly timers: Timer[];
+  days: Progress['days'];
   readonly notes: Progress['notes'][number][];
   readonly briefed: Set<string>;
   readonly toolsBriefed: Map<string, number>;
@@ -53,6 +54,7 @@ function blankDraft(): Draft {
     tallies: new Map(),
     checks: new Set(),
     timers: [],
+    days: {},
     notes: [],
     briefed: new Set(),
     toolsBriefed: new Map(),
@@ -114,7 +116,16 @@ function apply(draft: Draft, event: Event): void {
     case 'timer-started':
     case 'timer-silenced':
     case 'timer-stopped':
+    case 'timer-snoozed':
       applyTimer(draft.timers, event);
+      return;
+    case 'day-told': {
+      const { kind: _, work, ...told } = event;
+      draft.days = { ...draft.days, [work]: told };
+      return;
+    }
+    case 'clock-set-back':
+      setBack(draft, event.byMs);
       return;
     case 'note-written':
       draft.notes.push({ atMs: event.atMs, step: event.step, text: event.text });
@@ -202,8 +213,23 @@ function applyTimer(timers: Timer[], event: TimerEvent): void {
     if (known !== undefined) timers[at] = { ...known, silenced: true };
     return;
   }
+  if (event.kind === 'timer-snoozed') {
+    if (known !== undefined) timers[at] = { ...known, snoozedUntilMs: event.untilMs };
+    return;
+  }
   if (known !== undefined) timers.splice(at, 1);
   if (event.kind === 'timer-started') timers.push(startedTimer(event));
+}
+
+/** A wait lasts as long as it does: with the clock moved, its beginning moves too. */
+function setBack(draft: Draft, byMs: number): void {
+  draft.timers.forEach((timer, at) => {
+    draft.timers[at] = {
+      ...timer,
+      startedAtMs: timer.startedAtMs - byMs,
+      ...(timer.snoozedUntilMs !== undefined && { snoozedUntilMs: timer.snoozedUntilMs - byMs }),
+    };
+  });
 }
 
 function startedTimer(event: Extract<Event, { readonly kind: 'timer-started' }>): Timer {

@@ -9,6 +9,8 @@ export function canBeTakenBack({ kind }: Event): boolean {
     case 'timer-started':
     case 'timer-silenced':
     case 'timer-stopped':
+    case 'timer-snoozed':
+    case 'day-told':
     case 'note-written':
     case 'briefed':
     case 'tools-briefed':
@@ -22,6 +24,7 @@ export function canBeTakenBack({ kind }: Event): boolean {
     case 'paused':
     case 'resumed':
     case 'helper-came':
+    case 'clock-set-back':
     case 'taken-back':
       return false;
   }
@@ -33,6 +36,15 @@ export function canBeTakenBack({ kind }: Event): boolean {
  * themselves are left out. Three pieces done, then two taken back: one piece is left.
  */
 export function standingEvents(events: readonly Event[]): readonly Event[] {
+  const known = kept.get(events) ?? standing(events);
+  kept.set(events, known);
+  return known;
+}
+
+/** A journal is never changed, and one frame asks for this many times. */
+const kept = new WeakMap<readonly Event[], readonly Event[]>();
+
+function standing(events: readonly Event[]): readonly Event[] {
   const struck = new Set<number>();
   const open: number[] = [];
   events.forEach((event, at) => {

@@ -28,10 +28,15 @@ export function isUp(timer: Timer, nowMs: number): boolean {
   return endsAtMs(timer) <= nowMs;
 }
 
+/** The instant at which somebody is to hear it: its end, or later where it was put off. */
+export function ringsAtMs(timer: Timer): number {
+  return Math.max(endsAtMs(timer), timer.snoozedUntilMs ?? 0);
+}
+
 /** Timers that are up and that nobody has silenced yet, the one that ended first at the front. */
 export function ringing({ timers }: Progress, nowMs: number): readonly Timer[] {
   return timers
-    .filter(timer => isUp(timer, nowMs) && !timer.silenced)
+    .filter(timer => ringsAtMs(timer) <= nowMs && !timer.silenced)
     .sort((one, other) => endsAtMs(one) - endsAtMs(other));
 }
 
@@ -41,7 +46,11 @@ export function ringing({ timers }: Progress, nowMs: number): readonly Timer[] {
  * time zone of the wall clock, `Europe/Berlin` for example; without it the machine's own.
  */
 export function timerWords(timer: Timer, nowMs: number, zone?: string): string {
-  if (isUp(timer, nowMs)) return sinceWords((nowMs - endsAtMs(timer)) / MINUTE_MS);
+  if (isUp(timer, nowMs)) {
+    const since = sinceWords((nowMs - endsAtMs(timer)) / MINUTE_MS);
+    const again = ringsAtMs(timer);
+    return again > nowMs ? `${since}, rings again ${clockWords(again, nowMs, zone)}` : since;
+  }
   const left = remainingMinutes(timer, nowMs);
   if (left <= COUNTED_MINUTES) return `${formatMinutes(Math.ceil(left))} left`;
   return `ready ${clockWords(endsAtMs(timer), nowMs, zone)}`;

@@ -1,4 +1,5 @@
 import type { Display, Minutes } from '../measure/quantities.js';
+import type { ToldDays } from '../plan/told-day.js';
 import type { AddedBoards, SpoiledBoard, SpoiledPiece } from '../plan/work-so-far.js';
 import type { Answers } from '../recipe/values.js';
 import type { Event, SlipKind } from './events.js';
@@ -30,6 +31,8 @@ export type Timer = {
   readonly lastsMinutes: Minutes;
   readonly then: string;
   readonly silenced: boolean;
+  /** It rings again then, although its time is up. */
+  readonly snoozedUntilMs?: number;
 };
 
 /** A piece that was lost, with what was said about it. */
@@ -66,6 +69,8 @@ export type Progress = {
   /** Checks made, as `step#number`. */
   readonly checks: ReadonlySet<string>;
   readonly timers: readonly Timer[];
+  /** What the day was like when it was last told. */
+  readonly days: ToldDays;
   readonly notes: readonly {
     readonly atMs: number;
     readonly step: string;

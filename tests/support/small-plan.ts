@@ -56,6 +56,7 @@ const STEPS: readonly Step[] = [
   {
     ...BARE,
     id: 'cut/2x4@45',
+    needs: ['measure'],
     phase: 'cut',
     title: 'Cut the seat rails: 2 at 45 in',
     tools: ['miter-saw', 'tape'],
@@ -79,6 +80,7 @@ const STEPS: readonly Step[] = [
   {
     ...BARE,
     id: 'ends',
+    needs: ['measure', 'cut/2x4@45'],
     phase: 'assemble',
     title: 'Glue and screw the end panels',
     tools: ['clamps', 'drill-driver'],
@@ -106,6 +108,7 @@ const STEPS: readonly Step[] = [
   {
     ...BARE,
     id: 'rails',
+    needs: ['measure', 'cut/2x4@45', 'ends'],
     phase: 'assemble',
     title: 'Set the seat rails',
     tools: ['drill-driver'],
@@ -120,6 +123,7 @@ const STEPS: readonly Step[] = [
   {
     ...BARE,
     id: 'seal',
+    needs: ['rails'],
     phase: 'finish',
     title: 'Seal',
     tools: ['brush'],
@@ -149,6 +153,7 @@ const STEPS: readonly Step[] = [
   {
     ...BARE,
     id: 'hand-over',
+    needs: ['seal'],
     phase: 'hand-over',
     title: 'Hand it over',
     say: ['Sit down together.'],

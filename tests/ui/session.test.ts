@@ -2,11 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { contextOf, urgentLines } from '../../src/ui/program.js';
 import type { Ask, Key } from '../../src/ui/screen.js';
 import { topPage } from '../../src/ui/session.js';
+import { remainingMinutes } from '../../src/workbook/timers.js';
+import type { Timer } from '../../src/workbook/workbook.js';
 import { Bench, type ProgramOptions, programOn, START_MS, stepDone } from '../support/program.js';
 
 const OPEN: readonly Ask[] = [{ kind: 'open-build', id: 'porch' }];
 const SPACE: Key = { name: 'space' };
 const ENTER: Key = { name: 'enter' };
+/** Minutes that a timer has left. */
+const remainingAt = (nowMs: number) => (timer: Timer) => remainingMinutes(timer, nowMs);
+
 const MINUTE = 60_000;
 
 /** A build is open; space records a step as done. */
@@ -159,6 +164,18 @@ describe('timers', () => {
     bench.steadyMs += 1000;
     session.tick();
     expect(urgentLines(session.snapshot())[0]?.text).toContain('set back');
+  });
+
+  test('a clock set back in the middle of a wait makes it no longer: 10 min stay 10 min', () => {
+    const { bench, session } = withTimer(10);
+    bench.nowMs -= 24 * 60 * MINUTE;
+    session.tick();
+    bench.nowMs += 9 * MINUTE;
+    bench.steadyMs += 9 * MINUTE;
+    session.tick();
+    const ringsIn = () => session.snapshot().build?.progress.timers.map(remainingAt(bench.nowMs));
+    expect(ringsIn()).toEqual([1]);
+    expect(session.snapshot().saving.kind).toBe('saved');
   });
 });
 

@@ -6,6 +6,7 @@ import {
   isUp,
   remainingMinutes,
   ringing,
+  ringsAtMs,
   timerWords,
 } from '../../src/workbook/timers.js';
 import type { Timer } from '../../src/workbook/workbook.js';
@@ -102,5 +103,43 @@ describe('a clock that jumps', () => {
     const before = { wallMs: 5_000_000, steadyMs: 70_000 };
     const now = { wallMs: before.wallMs + wallMs, steadyMs: before.steadyMs + steadyMs };
     expect(clockChanged(before, now)).toBe(expected);
+  });
+});
+
+describe('a timer that was put off', () => {
+  const journal = [
+    clampsOn(TUESDAY_14, 30, { timer: 'clamp' }),
+    {
+      kind: 'timer-snoozed',
+      atMs: TUESDAY_14 + 31 * MINUTE,
+      timer: 'clamp',
+      untilMs: TUESDAY_14 + 41 * MINUTE,
+    },
+  ] as const;
+
+  test('is up, but rings again only then', () => {
+    const progress = progressOf(journal);
+    expect(ringing(progress, TUESDAY_14 + 35 * MINUTE)).toEqual([]);
+    expect(ringing(progress, TUESDAY_14 + 41 * MINUTE).map(({ id }) => id)).toEqual(['clamp']);
+    const [clamp] = progress.timers;
+    expect(clamp && isUp(clamp, TUESDAY_14 + 35 * MINUTE)).toBe(true);
+    expect(clamp && timerWords(clamp, TUESDAY_14 + 35 * MINUTE, 'UTC')).toBe(
+      'ready 5 min ago, rings again 14:41',
+    );
+  });
+});
+
+describe('a clock that was set back by a day in the middle of a wait', () => {
+  const DAY = 24 * HOUR;
+  const progress = progressOf([
+    clampsOn(TUESDAY_14, 60),
+    { kind: 'clock-set-back', atMs: TUESDAY_14 + 20 * MINUTE - DAY, byMs: DAY },
+  ]);
+
+  test('the wait still ends after its hour, 40 minutes later', () => {
+    const [clamp] = progress.timers;
+    if (clamp === undefined) throw new Error('the timer is lost');
+    expect(remainingMinutes(clamp, TUESDAY_14 + 20 * MINUTE - DAY)).toBe(40);
+    expect(ringsAtMs(clamp)).toBe(TUESDAY_14 + HOUR - DAY);
   });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { meanwhile } from '../../../src/ui/screens/timers/meanwhile.js';
+import { freeWork, meanwhile } from '../../../src/ui/screens/timers/meanwhile.js';
 import { timersScreen } from '../../../src/ui/screens/timers/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import {
@@ -75,5 +75,57 @@ describe('what can be done meanwhile', () => {
   test('while sealer dries on everything, nothing is put together', () => {
     const build = buildAfter([], smallPlan());
     expect(meanwhile(build, ['seal']).map(({ id }) => id)).not.toContain('rails');
+  });
+});
+
+describe('a timer that is put off', () => {
+  test('z lets the one that rings ring again in ten minutes', () => {
+    const nowMs = TUESDAY_MS + 31 * MINUTE_MS;
+    expect(used(31).press('z').asks).toEqual([
+      {
+        kind: 'record',
+        events: [
+          {
+            kind: 'timer-snoozed',
+            atMs: nowMs,
+            timer: 'ends/clamp',
+            untilMs: nowMs + 10 * MINUTE_MS,
+          },
+        ],
+      },
+    ]);
+  });
+
+  test('where nothing rings, z does nothing', () => {
+    expect(used(5).press('z').asks).toEqual([]);
+  });
+});
+
+describe('what fits into the wait', () => {
+  // Of the small plan: measuring is 10 min, cutting 12 min counted; two people, a quarter for fetching.
+  const build = buildAfter([], smallPlan());
+  const free = (leftMinutes: number, nowMs = TUESDAY_MS) =>
+    freeWork(build, ['ends'], { leftMinutes, nowMs });
+
+  test('in half an hour both fit', () => {
+    expect(free(30).fits.map(({ id }) => id)).toEqual(['measure', 'cut/2x4@45']);
+  });
+
+  test('in five minutes some of the counted one can be done, the other is too long', () => {
+    expect(free(5).partly.map(({ id }) => id)).toEqual(['cut/2x4@45']);
+    expect(free(5).longer.map(({ id }) => id)).toEqual(['measure']);
+  });
+
+  test('at night no saw is offered', () => {
+    const cutting = build.plan.steps.find(({ id }) => id === 'cut/2x4@45');
+    const loud = cutting === undefined ? cutting : { ...cutting, care: ['noise'] };
+    const steps = build.plan.steps.map(step => (loud && step.id === loud.id ? loud : step));
+    const night = new Date(TUESDAY_MS).setHours(23, 0, 0, 0);
+    const late = freeWork({ ...build, plan: { ...build.plan, steps } }, ['ends'], {
+      leftMinutes: 600,
+      nowMs: night,
+    });
+    expect(late.fits.map(({ id }) => id)).toEqual(['measure']);
+    expect(late.loud.map(({ id }) => id)).toEqual(['cut/2x4@45']);
   });
 });

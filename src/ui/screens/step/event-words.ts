@@ -19,6 +19,10 @@ export function eventWords(event: Event, { steps, cautions, tools }: Plan): stri
       return 'a timer was heard';
     case 'timer-stopped':
       return 'a timer was stopped';
+    case 'timer-snoozed':
+      return 'a timer was put off';
+    case 'day-told':
+      return 'how warm it is today was told';
     case 'note-written':
       return `the note "${event.text}"`;
     case 'briefed':
@@ -33,6 +37,7 @@ export function eventWords(event: Event, { steps, cautions, tools }: Plan): stri
       return `${count(event.count, 'board')} of ${event.section} added to the rack`;
     case 'board-spoiled':
       return `${event.board} of ${event.section} is bad`;
+    case 'clock-set-back':
     case 'build-started':
     case 'step-visited':
     case 'paused':

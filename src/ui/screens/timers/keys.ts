@@ -1,4 +1,4 @@
-import { isUp } from '../../../workbook/timers.js';
+import { ringing } from '../../../workbook/timers.js';
 import type { Context, KeyHint } from '../../screen.js';
 import type { TimersState } from './state.js';
 
@@ -10,14 +10,19 @@ export function hints(state: TimersState, { build, nowMs }: Context): readonly K
     ];
   }
   const timers = build?.progress.timers ?? [];
-  const rings = timers.some(timer => isUp(timer, nowMs) && !timer.silenced);
+  const rings = build !== undefined && ringing(build.progress, nowMs).length > 0;
   const back: KeyHint = { key: 'esc', does: 'back' };
   if (timers.length === 0) return [back, { key: '?', does: 'keys' }];
   return [
     { key: 'space', does: rings ? 'heard' : 'back' },
     ...(timers.length > 1 ? [{ key: 'up/down', does: 'mark' }] : []),
     { key: 'x', does: 'stop it' },
-    ...(rings ? [{ key: 's', does: 'silence' }] : []),
+    ...(rings
+      ? [
+          { key: 'z', does: 'again in 10 min' },
+          { key: 's', does: 'silence' },
+        ]
+      : []),
     back,
     { key: '?', does: 'keys' },
   ];

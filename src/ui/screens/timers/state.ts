@@ -1,4 +1,4 @@
-import { endsAtMs, isUp } from '../../../workbook/timers.js';
+import { endsAtMs, ringing } from '../../../workbook/timers.js';
 import type { Progress, Timer } from '../../../workbook/workbook.js';
 import type { Build, Context, Key, Outcome } from '../../screen.js';
 
@@ -64,6 +64,8 @@ function pressSign(state: TimersState, sign: string, { build, at }: Bench): Outc
   switch (sign) {
     case 's':
       return heard(state, at, { build, elseLeave: false });
+    case 'z':
+      return snoozed(state, at, build);
     case 'x':
       return { state: { ...state, stopping: markedTimer(state, build)?.id }, asks: [] };
     case '?':
@@ -79,13 +81,28 @@ function heard(
   { nowMs }: Context,
   { build, elseLeave }: { readonly build: Build; readonly elseLeave: boolean },
 ): Outcome<TimersState> {
-  const rings = (timer: Timer | undefined) =>
-    timer !== undefined && isUp(timer, nowMs) && !timer.silenced;
-  const marked = markedTimer(state, build);
-  const timer = rings(marked) ? marked : shownTimers(build.progress).find(rings);
+  const timer = ringingTimer(state, build, nowMs);
   if (timer === undefined) return { state, asks: elseLeave ? [{ kind: 'leave' }] : [] };
   const event = { kind: 'timer-silenced', atMs: nowMs, timer: timer.id } as const;
   return { state, asks: [{ kind: 'record', events: [event] }] };
+}
+
+/** Long enough to finish what is in hand, short enough not to forget. */
+const SNOOZE_MS = 10 * 60_000;
+
+/** The marked timer rings again in ten minutes, where it rings; else the first that rings. */
+function snoozed(state: TimersState, { nowMs }: Context, build: Build): Outcome<TimersState> {
+  const timer = ringingTimer(state, build, nowMs);
+  if (timer === undefined) return { state, asks: [] };
+  const untilMs = nowMs + SNOOZE_MS;
+  const event = { kind: 'timer-snoozed', atMs: nowMs, timer: timer.id, untilMs } as const;
+  return { state, asks: [{ kind: 'record', events: [event] }] };
+}
+
+function ringingTimer(state: TimersState, build: Build, nowMs: number): Timer | undefined {
+  const rings = ringing(build.progress, nowMs);
+  const marked = markedTimer(state, build);
+  return rings.find(({ id }) => id === marked?.id) ?? rings[0];
 }
 
 /** A running timer is gone for good once it is stopped: asked for twice. */

@@ -1,15 +1,13 @@
 import { hanging } from '../../../text/page-lines.js';
 import { cut, wrap } from '../../../text/wrap.js';
 import { clockWords } from '../../../workbook/clock-words.js';
-import { isUp, timerWords } from '../../../workbook/timers.js';
+import { ringsAtMs, timerWords } from '../../../workbook/timers.js';
 import type { Timer } from '../../../workbook/workbook.js';
 import type { Build, Context } from '../../screen.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
-import { meanwhile } from './meanwhile.js';
+import { meanwhileRows } from './meanwhile-rows.js';
 import { markedTimer, shownTimers, type TimersState } from './state.js';
-
-const MOST_MEANWHILE = 5;
 
 type Seen = { readonly state: TimersState; readonly build: Build; readonly at: Context };
 
@@ -33,7 +31,7 @@ export function timersRows(seen: Seen): readonly Row[] {
     room,
   );
   const list = blocks.slice(first).flat();
-  const rest = [...meanwhileRows(seen), ...elsewhere];
+  const rest = [...meanwhileRows(build, at), ...elsewhere];
   return [...[...list, ...rest].slice(0, room), ...question];
 }
 
@@ -51,8 +49,7 @@ function timerBlock(timer: Timer, { number, marked, build, at }: Place): readonl
   const plain = plainer(at.ascii);
   const { columns } = at.size;
   const isMarked = timer.id === marked?.id;
-  const up = isUp(timer, at.nowMs);
-  const rings = up && !timer.silenced;
+  const rings = ringsAtMs(timer) <= at.nowMs && !timer.silenced;
   const state = `${rings ? 'TIME IS UP, ' : ''}${timerWords(timer, at.nowMs)}${timer.silenced ? ', heard' : ''}`;
   const line = `${isMarked ? '>' : ' '} ${number + 1} ${plain(timer.name)}: ${state}`;
   const tone: Pick<Row, 'tone'> = rings ? { tone: 'heed' } : isMarked ? { tone: 'strong' } : {};
@@ -72,32 +69,6 @@ function questionRows({ state, build, at }: Seen): readonly Row[] {
   if (timer === undefined) return [];
   const text = `Stop "${plainer(at.ascii)(timer.name)}"? Nothing will ring then.`;
   return [{ text: cut(text, at.size.columns), tone: 'heed' }];
-}
-
-function meanwhileRows({ build, at }: Seen): readonly Row[] {
-  const plain = plainer(at.ascii);
-  const waiting = build.progress.timers.filter(timer => !isUp(timer, at.nowMs));
-  if (waiting.length === 0) return [];
-  const steps = meanwhile(
-    build,
-    waiting.map(({ step }) => step),
-  );
-  const { columns } = at.size;
-  if (steps.length === 0) {
-    const text = 'Nothing else can be done until then: the rest needs these parts.';
-    return [BLANK, ...plainRows(wrap(text, columns))];
-  }
-  const shown = steps.slice(0, MOST_MEANWHILE);
-  const more = steps.length - shown.length;
-  return [
-    BLANK,
-    { text: 'Meanwhile, without touching what is clamped or wet', tone: 'strong' },
-    ...shown.map(step => {
-      const number = build.plan.steps.indexOf(step) + 1;
-      return { text: cut(`- step ${number}: ${plain(step.title)}`, columns) };
-    }),
-    ...(more > 0 ? [{ text: `  and ${more} more: the list in a step is on the key l` }] : []),
-  ];
 }
 
 /** Timers of the builder's other builds. */
