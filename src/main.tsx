@@ -111,7 +111,9 @@ async function run(given: Arguments): Promise<Outcome> {
 
 /** What other programs read stays as it is, whatever the terminal can show. */
 function isPlain(given: Arguments): boolean {
-  return lookOf(given).ascii && given.as !== 'json' && given.as !== 'csv';
+  return (
+    lookOf(given).ascii && given.as !== 'json' && given.as !== 'csv' && given.command !== 'schema'
+  );
 }
 
 function plain({ out, err, code }: Outcome): Outcome {

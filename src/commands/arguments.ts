@@ -39,6 +39,7 @@ export const COMMANDS = [
   'hand-over',
   'sources',
   'print',
+  'schema',
   'builds',
   'export',
   'import',

@@ -17,6 +17,7 @@ export const HELP = `notchbook: a guided workbook for building small outdoor pie
   notchbook builds               list what is under way
   notchbook export BUILD         the whole build as one file, for another machine
   notchbook import FILE          take such a file in; nothing here is written over
+  notchbook schema               the JSON Schema of what plan --as json prints
   notchbook sources              every publication that a number is from, and which
                                  numbers nobody has re-checked
 
@@ -34,8 +35,8 @@ Options
   --to PLACE         the folder for print, made where it is missing; the file for export
                      (usual: BUILD.notchbook.json right here)
   --paper SIZE       letter or a4 (print; usual: letter)
-  --pages NAMES      print only these: cover,shopping,cut,boards,marks,screws,steps,time,
-                     tools,fit,care
+  --pages NAMES      print only these: cover,shopping,cut,boards,joints,templates,marks,
+                     screws,steps,time,tools,fit,care
   --width COLUMNS    width of printed text (usual: 80)
   --data FOLDER      where builds are kept (else NOTCHBOOK_HOME, else your data folder)
   --ascii            plain characters instead of line drawing

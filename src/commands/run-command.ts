@@ -6,6 +6,7 @@ import type { Library } from './library.js';
 import type { Outcome } from './outcome.js';
 import { planCommand } from './plan.js';
 import { recipesCommand } from './recipes.js';
+import { schemaCommand } from './schema.js';
 import { showCommand } from './show.js';
 import { sourcesCommand } from './sources.js';
 
@@ -36,6 +37,8 @@ export function runCommand(given: Arguments, { library, shelf, now }: Store): Ou
       return importCommand(given, shelf());
     case 'sources':
       return sourcesCommand(given);
+    case 'schema':
+      return schemaCommand();
     case 'workbook':
       // On a pipe there is no screen to open: the example plan is printed instead.
       return planCommand({ ...given, rest: ['planter-bench'] }, library);

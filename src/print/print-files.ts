@@ -1,5 +1,6 @@
 import { icsText } from './calendar/ics-text.js';
 import { occasions } from './calendar/occasions.js';
+import schema from './plan.schema.json' with { type: 'json' };
 import { planCsv } from './plan-csv.js';
 import { planJson } from './plan-json.js';
 import { planMarkdown } from './plan-text.js';
@@ -22,6 +23,7 @@ export async function printFiles(ask: PaperAsk, base: string): Promise<readonly 
     { name: `${base}.md`, content: planMarkdown(plan) },
     ...calendarFiles(ask, base),
     { name: `${base}.json`, content: planJson(plan) },
+    { name: 'plan.schema.json', content: `${JSON.stringify(schema, null, 2)}\n` },
     ...drawings.map(({ name, title, draw }) => ({
       name: `drawings/${name}.svg`,
       content: drawingSvg(draw(), title, measure.rule),

@@ -10,6 +10,8 @@ export const PAGE_NAMES = [
   'shopping',
   'cut',
   'boards',
+  'joints',
+  'templates',
   'marks',
   'screws',
   'steps',

@@ -4,9 +4,11 @@ import type { Piece } from '../sheet/piece.js';
 import { blockPieces } from '../sheet/set-blocks.js';
 import { titlePieces } from '../sheet/set-words.js';
 import { cutPieces } from './cut-sheet.js';
+import { jointPieces } from './joint-pieces.js';
 import type { Pack, PageName } from './pack.js';
 import { shoppingPieces } from './shopping-page.js';
 import { stepSheets } from './steps-sheets.js';
+import { templateSheets } from './template-sheets.js';
 import { timePieces } from './time-sheet.js';
 import { WORD_PAGES } from './word-pages.js';
 
@@ -17,6 +19,8 @@ export const PARTS: Readonly<Record<Exclude<PageName, 'cover'>, Maker>> = {
   shopping: flowing('For the store', shoppingPieces),
   cut: flowing('At the saw', cutPieces),
   boards: ofWords('boards'),
+  joints: flowing('Joints', jointPieces),
+  templates: templateSheets,
   marks: ofWords('marks'),
   screws: ofWords('screws'),
   steps: stepSheets,

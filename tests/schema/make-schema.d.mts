@@ -1,0 +1,2 @@
+export const SCHEMA_FILE: string;
+export function planSchemaText(): string;
