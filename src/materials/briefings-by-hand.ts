@@ -3,6 +3,21 @@ import type { Briefing } from './briefings.js';
 /** Edges, glue and finish. */
 export const CAREFUL_BRIEFINGS: readonly Briefing[] = [
   {
+    tool: 'push-stick',
+    caution: 'ripping',
+    inShort: 'The stick goes near the blade, a hand does not; nobody pulls at the far end.',
+    asked: [
+      {
+        ask: 'The strip is narrow. What pushes it past the blade?',
+        listenFor: 'The push stick, all the way; no hand between blade and fence.',
+      },
+      {
+        ask: 'You hold the far end. What do you do with it?',
+        listenFor: 'Hold it up, from the side, and not pull.',
+      },
+    ],
+  },
+  {
     tool: 'chisel',
     caution: 'chisel',
     inShort: 'Both hands behind the edge, work clamped, thin slices.',

@@ -47,6 +47,17 @@ export const CUTTING_CAUTIONS = {
     ],
     source: recalled('osha-hand-tools', 'table saws, and common practice'),
   },
+  ripping: {
+    title: 'Ripping',
+    lines: [
+      'Straight, flat boards only, a straight edge along the fence: a twisted board pinches the blade and is thrown back.',
+      'A push stick for every strip narrower than 6 in, and a stick on the last foot of any board; no hand between blade and fence.',
+      'Nobody stands behind the board. Whoever holds the far end holds it up and does not pull.',
+      'Never draw a board back out of a running blade: push it past, or switch off and wait.',
+      'The saw manual comes first.',
+    ],
+    source: recalled('osha-hand-tools', 'table saws, ripping, and common practice'),
+  },
   jigsaw: {
     title: 'Jigsaw',
     lines: [

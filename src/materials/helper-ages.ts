@@ -97,6 +97,7 @@ const RIGHTS: Readonly<Record<string, Sourced<Ladder>>> = {
   'miter-saw': SAWS,
   'circular-saw': SAWS,
   'table-saw': SAWS,
+  'push-stick': SAWS,
   jigsaw: SAWS,
   'brad-nailer': SAWS,
   'drill-driver': POWERED,

@@ -20,6 +20,8 @@ function task(name: string, per: string, low: Minutes, high: Minutes): TaskTime 
 
 export const TASK_TIMES = {
   'set-stop': task('set and prove a stop', 'stop setting', 3, 6),
+  'set-fence': task('set and prove a fence', 'fence setting', 3, 6),
+  'rip-cut': task('rip a board along its length', 'cut', 1, 2),
   'crosscut-at-stop': task('crosscut at a stop', 'cut', 0.4, 0.8),
   'crosscut-measured': task('measure and crosscut', 'cut', 1.5, 2.5),
   'square-end': task('square a board end', 'end', 0.5, 1),

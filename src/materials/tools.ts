@@ -123,6 +123,13 @@ const BY_HAND: readonly Tool[] = [
     plainly: 'Scraps as thick as the gap. The pencil mark decides, the spacer only helps to hold.',
   }),
   quiet({
+    id: 'push-stick',
+    name: 'push stick',
+    use: 'feeding strips past the blade',
+    plainly: 'A stick with a notch at its end: it goes near the blade so that no hand does.',
+    cautions: ['ripping'],
+  }),
+  quiet({
     id: 'pencil',
     name: 'pencil',
     use: 'marking; a cross on the waste side',

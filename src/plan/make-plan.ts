@@ -19,6 +19,7 @@ import { holdInputs } from './hold-roles.js';
 import { holdRows, notChecked } from './holds.js';
 import type { AnswerLine, Plan, Purchase, Step } from './plan.js';
 import { planScope } from './plan-scope.js';
+import { withRipping } from './rip-steps.js';
 import { sawOrder } from './saw-order.js';
 import { sawing } from './sawing.js';
 import { sealerPlan } from './sealer-plan.js';
@@ -59,7 +60,8 @@ export function makePlan(
   const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
   const scope = planScope(out.scope, screws, wet, display);
   const worked = { model, scope, display, ...sawn, fasteners: screws, ...wet };
-  const bare = withHelper(steps(recipe.steps, worked), setting);
+  const made = { ...sawn, steps: steps(recipe.steps, worked) };
+  const bare = withHelper(withRipping(made, sawn.purchases, setting), setting);
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const build = withTradeLines(bare, trade, display);
   const tight = tightWords(out.tight, model, display);

@@ -38,6 +38,14 @@ export type Ripped = {
   readonly from: string;
   /** Strips out of each board. */
   readonly strips: number;
+  /** From the fence to the blade for the strips, and for the cut that makes the first edge straight. */
+  readonly fence: Figure;
+  readonly edgeFence: Figure;
+  /** What comes off the first edge, and what one cut takes. */
+  readonly edge: Figure;
+  readonly kerf: Figure;
+  /** True where the width of a strip is the thickness of the board. */
+  readonly turned: boolean;
   /** What the strips would cost as they are sold. */
   readonly bought: Figure;
   readonly words: readonly string[];

@@ -1,14 +1,15 @@
 import { sectionNamed } from '../materials/section.js';
-import { ANSWERED, COMPUTED } from '../measure/figure.js';
+import { ANSWERED, COMMON_PRACTICE, COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import { formatBoardLength } from '../measure/format-length.js';
 import { formatMoney } from '../measure/money.js';
+import type { Mm } from '../measure/quantities.js';
 import { boughtBoards } from './bought-boards.js';
 import type { BuyLine, CutRow, Purchase } from './plan.js';
 import { type SectionProblem, sameSection, sectionProblem } from './purchase-problem.js';
 import { ripProofWords, ripWords } from './rip-words.js';
 import { type RippedBoards, rippedBoards } from './ripped-boards.js';
-import { type RipWay, ripWay, USUAL_RIP } from './ripping.js';
+import { type RipCut, type RipWay, ripCutWith, ripWay } from './ripping.js';
 import type { Setting } from './setting.js';
 
 /**
@@ -27,10 +28,10 @@ export function cheaperRipped(
   );
 }
 
-type RipSource = { readonly section: string; readonly way: RipWay };
+type RipSource = { readonly section: string; readonly width: Mm; readonly way: RipWay };
 
 /** Wider sections with a price for every length that these strips come out of. */
-function sourcesOf(purchase: Purchase, { offers }: Setting): readonly RipSource[] {
+function sourcesOf(purchase: Purchase, { offers, saw }: Setting): readonly RipSource[] {
   const strip = { thickness: purchase.thickness.value, width: purchase.width.value };
   const own = sectionNamed(purchase.section)?.name;
   const names = [...new Set(offers.map(({ section }) => sectionNamed(section)?.name))];
@@ -39,8 +40,8 @@ function sourcesOf(purchase: Purchase, { offers }: Setting): readonly RipSource[
     if (board === undefined) return [];
     const sold = offers.filter(offer => sameSection(offer.section, board.name));
     if (sold.some(({ cents }) => cents === undefined)) return [];
-    const way = ripWay(strip, board, USUAL_RIP);
-    return way === undefined ? [] : [{ section: board.name, way }];
+    const way = ripWay(strip, board, ripCutWith(saw));
+    return way === undefined ? [] : [{ section: board.name, width: board.width, way }];
   });
 }
 
@@ -51,7 +52,7 @@ type Compared = {
 };
 
 function rippedFrom(
-  { section, way }: RipSource,
+  { section, width, way }: RipSource,
   { best, rows, setting }: Compared,
 ): Purchase | undefined {
   const asked = stripsAsked(rows, section, { strips: best.section, setting });
@@ -59,7 +60,16 @@ function rippedFrom(
   if (ripped === undefined) return undefined;
   const bought = best.ripped?.bought ?? best.cost;
   const { display } = setting;
-  const words = { section: best.section, from: section, way, bought, cost: ripped.cost, display };
+  const cut = ripCutWith(setting.saw);
+  const words = {
+    section: best.section,
+    from: section,
+    way,
+    cut,
+    bought,
+    cost: ripped.cost,
+    display,
+  };
   const buy = buyOf(asked, ripped, setting);
   return {
     ...best,
@@ -70,7 +80,29 @@ function rippedFrom(
       kind: ripped.cost <= ripped.lowerBound ? 'bound' : 'none',
       words: ripProofWords(ripped.cost, ripped.lowerBound),
     },
-    ripped: { from: section, strips: way.strips, bought, words: ripWords(words, buy) },
+    ripped: {
+      from: section,
+      strips: way.strips,
+      turned: way.turned,
+      bought,
+      words: ripWords(words, buy),
+      ...ripFigures(width, way, cut),
+    },
+  };
+}
+
+/** How the fence is set, first for the edge and then for the strips. */
+function ripFigures(width: Mm, { fence }: RipWay, { kerf, edge }: RipCut) {
+  return {
+    fence: figure(fence, 'mm', 'the side of the strip that the saw makes', COMPUTED),
+    edgeFence: figure(
+      width - edge - kerf,
+      'mm',
+      'the board less what comes off and the blade',
+      COMPUTED,
+    ),
+    edge: figure(edge, 'mm', 'rounded edges of store boards', COMMON_PRACTICE),
+    kerf: figure(kerf, 'mm', 'the blade that rips', ANSWERED),
   };
 }
 

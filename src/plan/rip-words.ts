@@ -4,12 +4,13 @@ import { formatMoney } from '../measure/money.js';
 import type { Display } from '../measure/quantities.js';
 import { count } from '../text/plural.js';
 import type { BuyLine } from './plan.js';
-import { type RipWay, USUAL_RIP } from './ripping.js';
+import type { RipCut, RipWay } from './ripping.js';
 
 type RipTold = {
   readonly section: string;
   readonly from: string;
   readonly way: RipWay;
+  readonly cut: RipCut;
   /** What the strips would cost as they are sold. */
   readonly bought: Figure;
   readonly cost: number;
@@ -18,7 +19,7 @@ type RipTold = {
 
 /** What to rip, how to set the fence, what it saves, and who does it. */
 export function ripWords(
-  { section, from, way, bought, cost, display }: RipTold,
+  { section, from, way, cut, bought, cost, display }: RipTold,
   buy: readonly BuyLine[],
 ): readonly string[] {
   const length = (value: number) => formatLengthExact(value, display);
@@ -28,8 +29,8 @@ export function ripWords(
   const turned = way.turned ? ' Turn each strip: its width is the thickness of the board.' : '';
   return [
     `Rip ${from}, ${boards}, into ${count(way.strips, 'strip')} each: ${formatMoney(cost)} instead of ${formatMoney(bought.value)} for ${section}.`,
-    `Take ${length(USUAL_RIP.edge)} off one edge first; then the fence stands at ${length(way.fence)}. Each cut takes ${length(USUAL_RIP.kerf)}.${turned} Cut to length after ripping.`,
-    `Lead only, on a table saw or with a track saw. Without one buy ${section}.`,
+    `Take ${length(cut.edge)} off one edge first; then the fence stands at ${length(way.fence)}. Each cut takes ${length(cut.kerf)}.${turned} Cut to length after ripping.`,
+    `Lead only, on a table saw: it has a step of its own, before the crosscuts. Without one buy ${section}.`,
   ];
 }
 

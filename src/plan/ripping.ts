@@ -1,4 +1,4 @@
-import { sawNamed } from '../materials/saws.js';
+import { type Saw, sawNamed } from '../materials/saws.js';
 import { inches } from '../measure/inch.js';
 import type { Mm } from '../measure/quantities.js';
 import { atMost, sameLength } from '../measure/tolerance.js';
@@ -29,6 +29,13 @@ export const USUAL_RIP: RipCut = {
   kerf: sawNamed('table-saw')?.kerf.value ?? FULL_KERF,
   edge: inches(1 / 8),
 };
+
+const TABLE_SAWS: readonly string[] = ['table-saw', 'table-saw-thin'];
+
+/** With the blade of the table saw that makes the crosscuts; any other saw leaves ripping to a table saw of the usual kind. */
+export function ripCutWith({ id, kerf }: Pick<Saw, 'id' | 'kerf'>): RipCut {
+  return TABLE_SAWS.includes(id) ? { ...USUAL_RIP, kerf: kerf.value } : USUAL_RIP;
+}
 
 /**
  * How many strips of a size come out of one board, the better way round; undefined when none does, or when

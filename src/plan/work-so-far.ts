@@ -51,7 +51,10 @@ export type CutStep = {
 };
 
 /** The steps that cut boards: those of the cutting phase that count the pieces they bring. */
-export function cutStepsOf({ steps, cutList }: Plan): readonly CutStep[] {
+export function cutStepsOf({
+  steps,
+  cutList,
+}: Pick<Plan, 'steps' | 'cutList'>): readonly CutStep[] {
   const rowOf = new Map(cutList.flatMap(row => row.pieces.map(id => [id, row] as const)));
   return steps.flatMap(step => {
     if (step.phase !== 'cut' || step.tally?.count !== step.bright.length) return [];

@@ -66,7 +66,11 @@ describe('what lies on the rack', () => {
     const [purchase] = plan.purchases;
     if (purchase === undefined) throw new Error('nothing is bought');
     const buy = purchase.buy.map(line => ({ ...line, count: 1 }));
-    const ripped = { from: '2x12', strips: 3, bought: purchase.cost, words: [] };
+    const { cost: any } = purchase;
+    const ripped = {
+      ...{ fence: any, edgeFence: any, edge: any, kerf: any, bought: any },
+      ...{ from: '2x12', strips: 3, turned: false, words: [] },
+    };
     const strips = { ...plan, purchases: [{ ...purchase, buy, ripped }] };
     const now = rackNow('2x4', { plan: strips, setting, work: workOf({}) });
     expect(now?.rack.boards.map(told)).toEqual([

@@ -167,7 +167,7 @@ describe('keeper strips', () => {
     expect(words).toEqual([
       'Rip 1x4, 2 of 8 ft, into 2 strips each: 8.56 instead of 8.94 for 1x2.',
       'Take 1/8 in off one edge first; then the fence stands at 1-1/2 in. Each cut takes 1/8 in. Cut to length after ripping.',
-      'Lead only, on a table saw or with a track saw. Without one buy 1x2.',
+      'Lead only, on a table saw: it has a step of its own, before the crosscuts. Without one buy 1x2.',
     ]);
   });
 

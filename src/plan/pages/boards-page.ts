@@ -1,4 +1,3 @@
-import { CAUTIONS } from '../../materials/cautions.js';
 import { formatBoardLength, formatLength } from '../../measure/format-length.js';
 import { formatMoney } from '../../measure/money.js';
 import { snapDown } from '../../measure/round.js';
@@ -19,7 +18,6 @@ export function boardsPage(plan: Plan): Page {
       ...totalBlocks(plan),
       ...plan.purchases.flatMap(purchase => sectionBlocks(purchase, plan)),
       ...slackBlocks(plan),
-      ...rippingBlocks(plan),
     ],
   };
 }
@@ -98,16 +96,6 @@ function keptBlocks({ boards }: Purchase, { display }: Plan): readonly Block[] {
       kind: 'words',
       text: `Offcuts to keep, ${formatLength(WORTH_KEEPING, display)} or longer, with the number of the board: ${words.join(', ')}.`,
     },
-  ];
-}
-
-/** Ripping is not crosscutting: its cautions stand with the boards, since no step of a project file names it. */
-function rippingBlocks({ purchases }: Plan): readonly Block[] {
-  if (!purchases.some(({ ripped }) => ripped !== undefined)) return [];
-  const { title, lines } = CAUTIONS['table-saw'];
-  return [
-    { kind: 'heading', text: `Before ripping: ${title.toLowerCase()}` },
-    { kind: 'list', items: lines },
   ];
 }
 
