@@ -27,7 +27,8 @@ export function warnings({
   );
   return [
     ...worstFirst.map(check => `${check.say}, ${check.verdict}: ${check.advice}`),
-    ...[...holds.filter(fails), ...holds.filter(isClose)].map(holdWords),
+    ...holds.filter(fails).map(({ say, verdict, better }) => `${say}: ${verdict}. ${better}`),
+    ...closeCalls(holds.filter(isClose)),
     ...purchases.flatMap(purchase =>
       purchase.missing.map(words => `${purchase.section}: ${words}.`),
     ),
@@ -64,8 +65,13 @@ function isClose({ verdict }: HoldRow): boolean {
   return verdict === 'look again';
 }
 
-function holdWords({ say, verdict, better }: HoldRow): string {
-  return `${say}: ${verdict}. ${better}`.trimEnd();
+/** Only what comes first of each; the rest stands beside the sum. */
+function closeCalls(rows: readonly HoldRow[]): readonly string[] {
+  if (rows.length === 0) return [];
+  const said = rows.map(
+    ({ say, verdict, better }) => `${say}: ${verdict}. ${better.split(/(?<=\.) /)[0]}`,
+  );
+  return [...said, 'The sums of these loads, and who has to be asked, are on the page of fit.'];
 }
 
 /** A gap that goes wrong in some month; told shortly, the sum stands on the page of spacings. */
