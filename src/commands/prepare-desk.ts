@@ -2,6 +2,7 @@ import { openShelf } from '../files/open-shelf.js';
 import type { Display } from '../measure/quantities.js';
 import { readRecipe } from '../recipe/read.js';
 import { SCREENS } from '../ui/screens.js';
+import { helperServices } from './helper-services.js';
 import type { Library } from './library.js';
 import { makeExample } from './make-example.js';
 import type { Desk } from './open-workbook.js';
@@ -20,9 +21,11 @@ export type DeskPlace = {
 export function prepareDesk({ folder, library, display, now, workingFolder }: DeskPlace): Desk {
   const shelf = openShelf(folder, now);
   const recipes = once(() => keptRecipes(library));
+  const helper = helperServices(folder, now);
   return {
-    services: shelfServices({ shelf, recipes, display, now, workingFolder }, (kept, nowMs) =>
-      makeExample(kept, display, nowMs),
+    services: shelfServices(
+      { shelf, recipes, display, now, workingFolder, helper },
+      (kept, nowMs) => makeExample(kept, display, nowMs),
     ),
     screens: SCREENS,
     recipes: once(() => recipes().map(({ recipe }) => recipe)),

@@ -14,6 +14,7 @@ import type { Workbook } from '../workbook/workbook.js';
 import { workbookId } from '../workbook/workbook-id.js';
 import { aheadOf } from './ahead.js';
 import { answersAlike } from './answers-alike.js';
+import type { HelperServices } from './helper-services.js';
 
 /** A recipe with the text that it was read from: a workbook keeps the text. */
 export type KeptRecipe = { readonly recipe: Recipe; readonly text: string };
@@ -25,6 +26,7 @@ export type Means = {
   readonly now: () => number;
   /** Where a build is written to that is to be taken to another machine. */
   readonly workingFolder: string;
+  readonly helper: HelperServices;
 };
 
 /** Makes the build that shows how this works, as it stands at this moment. */
@@ -65,9 +67,9 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
     create: build => created(means, build),
     save: ({ workbook, plan, progress }) => {
       const outcome = shelf.save(workbook, aheadOf(plan.steps, progress));
-      return outcome.ok
-        ? { ok: true }
-        : { ok: false, problem: saveProblemInShort(outcome.problem) };
+      if (!outcome.ok) return { ok: false, problem: saveProblemInShort(outcome.problem) };
+      means.helper.keep({ workbook, plan });
+      return { ok: true };
     },
     example: () => {
       const there = shelf.list().find(({ example }) => example);
@@ -111,7 +113,7 @@ function noRecipe(id: string): string {
 }
 
 function created(
-  { shelf, recipes, display, now }: Means,
+  { shelf, recipes, display, now, helper }: Means,
   { recipe, name, answers }: NewBuild,
 ): Loaded {
   const kept = recipes().find(one => one.recipe.id === recipe);
@@ -127,7 +129,8 @@ function created(
     example: false,
     nowMs: now(),
   });
-  return putOnShelf(shelf, kept, workbook);
+  const events = [...workbook.events, ...helper.came()];
+  return putOnShelf(shelf, kept, { ...workbook, events });
 }
 
 function putOnShelf(shelf: Shelf, { recipe }: KeptRecipe, workbook: Workbook): Loaded {

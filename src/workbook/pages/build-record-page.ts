@@ -10,7 +10,7 @@ import { dayWords, timeWords } from '../clock-words.js';
 import { daysAtBench } from '../days-at-bench.js';
 import { doneCount } from '../next-step.js';
 import type { Progress, Workbook } from '../workbook.js';
-import { leftOpen, mistakeRows, noteRows, waitRows } from './record-rows.js';
+import { helperRows, leftOpen, mistakeRows, noteRows, waitRows } from './record-rows.js';
 
 /** A build as it is opened: what is saved, and what follows from it. */
 export type Recorded = {
@@ -37,6 +37,7 @@ export function buildRecordPage(recorded: Recorded, zone?: string): Page {
       ...days(recorded, zone),
       ...listed('Glue and sealer, as they were timed', waitRows(recorded, zone)),
       ...listed('Mistakes, and how they were mended', mistakeRows(recorded, zone)),
+      ...listed('The helper', helperRows(recorded, zone)),
       ...listed('Done with something left open', leftOpen(recorded)),
       ...listed('Notes', noteRows(recorded, zone)),
       ...listed('Answers at the start', recorded.plan.answers.map(answerLine)),

@@ -1,9 +1,11 @@
 import { formatMinutes } from '../../measure/duration.js';
 import { formatLength } from '../../measure/format-length.js';
 import type { Plan, Step } from '../../plan/plan.js';
+import { listWords } from '../../text/list.js';
 import { count } from '../../text/plural.js';
 import { dayWords, timeWords } from '../clock-words.js';
 import type { Event, SlipKind } from '../events.js';
+import { learnedIn } from '../learned.js';
 import { isCheckMade, isDone } from '../next-step.js';
 import { standingEvents } from '../taken-back.js';
 import type { BadBoard } from '../workbook.js';
@@ -105,4 +107,22 @@ function textOf(event: Event): string {
 
 function titleOf(id: string, { steps }: Plan): string {
   return steps.find(step => step.id === id)?.title ?? 'a step that is no longer in the plan';
+}
+
+/** What the helper was signed off for and did in this build. */
+export function helperRows(
+  { workbook, plan }: Pick<Recorded, 'workbook' | 'plan'>,
+  zone?: string,
+): readonly string[] {
+  const learned = learnedIn({ ...workbook, example: false }, plan);
+  if (learned === undefined) return [];
+  const { tools, alone, together } = learned;
+  const name = (id: string) => plan.tools.find(tool => tool.id === id)?.name ?? id;
+  const days = [...new Set(tools.map(({ atMs }) => dayWords(atMs, zone)))];
+  const signed = days.map(day => {
+    const names = tools.filter(({ atMs }) => dayWords(atMs, zone) === day);
+    return `Signed off on ${day}: ${listWords(names.map(({ tool }) => name(tool)))}.`;
+  });
+  const done = `${count(alone, 'step')} alone, ${together} together with the lead.`;
+  return [...signed, ...(alone + together > 0 ? [done] : [])];
 }

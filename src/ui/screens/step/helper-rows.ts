@@ -1,6 +1,7 @@
 import { wordsOfStep, wordsOfSteps } from '../../../plan/step-words.js';
 import { listWords } from '../../../text/list.js';
 import { hanging } from '../../../text/page-lines.js';
+import { count } from '../../../text/plural.js';
 import { wrap } from '../../../text/wrap.js';
 import { dayWords } from '../../../workbook/clock-words.js';
 import { factLines, plainer } from '../../widgets/facts.js';
@@ -25,6 +26,7 @@ export function helperRows(work: Work, columns: number): readonly Row[] {
     step.why === '' ? [] : plainRows(hanging('Why  ', plain(step.why), columns)),
     named('What you hold', toolRows(work, columns)),
     named('Words', wordRows(work, columns)),
+    beforeRows(work, columns),
   ];
   return blocks
     .filter(rows => rows.length > 0)
@@ -76,6 +78,15 @@ function toolRows({ step, build, at }: Work, columns: number): readonly Row[] {
     const since = known === undefined ? '' : ` Signed off ${dayWords(known)}.`;
     return plainRows(hanging('- ', plain(`${tool.name}: ${tool.plainly}${since}`), columns));
   });
+}
+
+/** What is known from earlier builds. */
+function beforeRows({ build }: Work, columns: number): readonly Row[] {
+  const before = build.progress.helperBefore;
+  if (before === undefined) return [];
+  const { alone, together } = before;
+  const words = `From earlier builds: ${count(alone, 'step')} alone, ${together} together with the lead.`;
+  return plainRows(wrap(words, columns));
 }
 
 function wordRows({ step, at }: Work, columns: number): readonly Row[] {
