@@ -1,4 +1,5 @@
 import type { Event } from '../workbook/events.js';
+import { RAGS_LEFT, ragsNow } from '../workbook/rags.js';
 import { openBuild, recorded } from './build.js';
 import { setBackMeanwhile } from './clock-set.js';
 import { isLooking, NOT_NOTED } from './looking.js';
@@ -73,8 +74,10 @@ function putDown(program: Program, services: Services): Program {
   if (build === undefined || saving.kind === 'not-saved')
     return { ...program, shelf: services.list() };
   services.close(build.workbook.id);
+  const notice = ragsNow(build) === 'due' ? RAGS_LEFT : program.notice;
   return {
     ...program,
+    notice,
     build: undefined,
     saving: { kind: 'nothing-yet' },
     held: undefined,
@@ -152,6 +155,10 @@ export function saved(program: Program, services: Services): Program {
 function quit(program: Program, services: Services): Program {
   if (program.saving.kind === 'not-saved' && !program.leaving) {
     const notice = 'The last steps are not on disk. Quit once more to leave without them.';
+    return { ...program, leaving: true, notice };
+  }
+  if (program.build !== undefined && ragsNow(program.build) === 'due' && !program.leaving) {
+    const notice = `${RAGS_LEFT} Quit once more to leave all the same.`;
     return { ...program, leaving: true, notice };
   }
   services.quit();

@@ -51,6 +51,8 @@ export type Event =
     }
   | { readonly kind: 'paused'; readonly atMs: number; readonly step: string; readonly note: string }
   | { readonly kind: 'resumed'; readonly atMs: number }
+  /** Rags with oil on them were laid out flat or drowned. */
+  | { readonly kind: 'rags-laid'; readonly atMs: number }
   | { readonly kind: 'briefed'; readonly atMs: number; readonly caution: string }
   /** The helper answered for these tools, and the lead signed it off. */
   | { readonly kind: 'tools-briefed'; readonly atMs: number; readonly tools: readonly string[] }

@@ -111,6 +111,7 @@ function apply(draft: Draft, event: Event): void {
       draft.done.add(event.step);
       return;
     case 'step-visited':
+    case 'rags-laid':
     case 'taken-back':
       return;
     case 'timer-started':

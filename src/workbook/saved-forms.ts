@@ -59,6 +59,7 @@ const event = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('note-written'), atMs, step, text: z.string() }),
   z.strictObject({ kind: z.literal('paused'), atMs, step, note: z.string() }),
   z.strictObject({ kind: z.literal('resumed'), atMs }),
+  z.strictObject({ kind: z.literal('rags-laid'), atMs }),
   z.strictObject({ kind: z.literal('briefed'), atMs, caution: z.string() }),
   z.strictObject({
     kind: z.literal('tools-briefed'),

@@ -14,6 +14,7 @@ export function canBeTakenBack({ kind }: Event): boolean {
     case 'note-written':
     case 'briefed':
     case 'tools-briefed':
+    case 'rags-laid':
     case 'helper-changed':
     case 'piece-spoiled':
     case 'board-added':

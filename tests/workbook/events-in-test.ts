@@ -63,6 +63,7 @@ const FORMS: Forms = {
   'note-written': fc.record({ kind: fc.constant('note-written'), atMs, step, text }),
   paused: fc.record({ kind: fc.constant('paused'), atMs, step, note: text }),
   resumed: fc.record({ kind: fc.constant('resumed'), atMs }),
+  'rags-laid': fc.record({ kind: fc.constant('rags-laid'), atMs }),
   briefed: fc.record({ kind: fc.constant('briefed'), atMs, caution: text }),
   'tools-briefed': fc.record({
     kind: fc.constant('tools-briefed'),

@@ -7,6 +7,7 @@ import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import { timersScreen } from '../../../src/ui/screens/timers/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import {
+  benchPlan,
   buildAfter,
   contextWith,
   MINUTE_MS,
@@ -61,6 +62,68 @@ const HANDED_OVER: readonly Event[] = [
       step,
     }),
   ),
+];
+
+const SEALED: readonly Event[] = [
+  ...GLUED.slice(0, -1),
+  { kind: 'step-done', atMs: BEFORE_MS + 40 * MINUTE_MS, step: 'rails' },
+  {
+    kind: 'timer-started',
+    atMs: BEFORE_MS + 80 * MINUTE_MS,
+    timer: 'seal/dwell',
+    name: 'Sealer soaking in',
+    lastsMinutes: 15,
+    then: 'Wipe everything.',
+    step: 'seal',
+  },
+];
+
+const BENCH = benchPlan();
+
+/** The bench of the project, every step done up to and without this one. */
+function doneBefore(id: string): readonly Event[] {
+  const before = BENCH.steps.slice(
+    0,
+    BENCH.steps.findIndex(step => step.id === id),
+  );
+  return before.map(({ id: step }): Event => ({ kind: 'step-done', atMs: BEFORE_MS, step }));
+}
+
+const GLUED_BENCH: readonly Event[] = [
+  { kind: 'build-started', atMs: BEFORE_MS },
+  ...doneBefore('end-corners'),
+  {
+    kind: 'timer-started',
+    atMs: BEFORE_MS + 20 * MINUTE_MS,
+    timer: 'end-corners/clamp',
+    name: 'Clamps on the end panels',
+    lastsMinutes: 60,
+    then: 'Take the clamps off. Full strength comes tomorrow.',
+    step: 'end-corners',
+  },
+  { kind: 'step-done', atMs: BEFORE_MS + 21 * MINUTE_MS, step: 'end-corners' },
+  { kind: 'timer-silenced', atMs: BEFORE_MS + 82 * MINUTE_MS, timer: 'end-corners/clamp' },
+  {
+    kind: 'paused',
+    atMs: BEFORE_MS + 85 * MINUTE_MS,
+    step: 'end-infill',
+    note: 'clamps are off, panels lean on the back wall',
+  },
+];
+
+const BEGUN_TO_SEAL: readonly Event[] = [
+  { kind: 'build-started', atMs: BEFORE_MS },
+  ...doneBefore('seal'),
+  { kind: 'step-visited', atMs: BEFORE_MS + MINUTE_MS, step: 'seal' },
+  {
+    kind: 'timer-started',
+    atMs: BEFORE_MS + 20 * MINUTE_MS,
+    timer: 'seal/dwell',
+    name: 'Sealer soaking in',
+    lastsMinutes: 15,
+    then: 'Wipe back everything now, end grain too.',
+    step: 'seal',
+  },
 ];
 
 const HEARD: Event = { kind: 'briefed', atMs: BEFORE_MS, caution: 'dust' };
@@ -124,6 +187,25 @@ describe.each([80, 60])('in a window of %i columns', columns => {
     }));
 
   test('where it was left', () => page(resumeScreen, 'resume', { at: sized(columns, GLUED) }));
+
+  test('after a coat the rags come first, and nobody leaves before them', () =>
+    page(pauseScreen, 'pause-rags', { at: sized(columns, SEALED), keys: 'enter' }));
+
+  test('two days later: what has cured, and whether it is warm and dry enough to go on', () =>
+    page(resumeScreen, 'resume-glue', {
+      at: sized(columns, [], {
+        build: buildAfter(GLUED_BENCH, BENCH),
+        nowMs: TUESDAY_MS + 2 * 24 * 60 * MINUTE_MS,
+      }),
+    }));
+
+  test('and to seal; rags that nobody ticked off are asked for', () =>
+    page(resumeScreen, 'resume-seal', {
+      at: sized(columns, [], {
+        build: buildAfter(BEGUN_TO_SEAL, BENCH),
+        nowMs: TUESDAY_MS + 24 * 60 * MINUTE_MS,
+      }),
+    }));
 
   test('at the end the pages open at the care sheet', () =>
     page(planScreen, 'care-sheet', { at: sized(columns, HANDED_OVER) }));

@@ -23,6 +23,11 @@ function pressed(keys: string, events: readonly Event[] = SEALED) {
   return used;
 }
 
+const LAID = {
+  kind: 'record',
+  events: [{ kind: 'rags-laid', atMs: TUESDAY_MS }],
+};
+
 function paused(note: string) {
   return [
     { kind: 'record', events: [{ kind: 'paused', atMs: TUESDAY_MS, step: 'seal', note }] },
@@ -31,10 +36,23 @@ function paused(note: string) {
 }
 
 describe('leaving the bench', () => {
-  /** After a coat: rags, the timer, tools (see before-leaving). */
+  /** After a coat: rags, the timer, cover, glue to have, tools (see before-leaving). */
   test('a clicker alone gets through: no note, each thing seen to, home', () => {
-    expect(pressed('page-down page-down page-down page-down').asks).toEqual([]);
-    expect(pressed('page-down page-down page-down page-down page-down').asks).toEqual(paused(''));
+    const down = (count: number) => pressed(Array(count).fill('page-down').join(' ')).asks;
+    expect(down(6)).toEqual([LAID]);
+    expect(down(7)).toEqual([LAID, ...paused('')]);
+  });
+
+  /** Field case F36: rags out flat or drowned must be ticked before the session can close. */
+  test('p does not leave before the rags are seen to, and they are in the journal', () => {
+    const used = pressed('enter p');
+    expect(used.asks).toEqual([]);
+    expect(pauseScreen.hints(used.state, used.at).map(({ key }) => key)).not.toContain('p');
+    expect(used.press('space').press('p').asks).toEqual([LAID, ...paused('')]);
+  });
+
+  test('a second press on what is in the journal changes nothing', () => {
+    expect(pressed('enter 1 1').asks).toEqual([LAID]);
   });
 
   test('a space on the empty line means no note', () => {
@@ -44,7 +62,7 @@ describe('leaving the bench', () => {
   });
 
   test('the note goes with the pause', () => {
-    expect(pressed('typed:brads enter p').asks).toEqual(paused('brads'));
+    expect(pressed('typed:brads enter space p').asks).toEqual([LAID, ...paused('brads')]);
   });
 
   test('a line is ticked by its number and unticked by it', () => {

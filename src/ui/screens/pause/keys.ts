@@ -1,6 +1,6 @@
 import type { Context, KeyHint } from '../../screen.js';
 import { numberKeys } from '../step/keys.js';
-import { isAllSeenTo, leavingLines, type PauseState } from './state.js';
+import { isAllSeenTo, leavingLines, mustFirst, type PauseState } from './state.js';
 
 export function hints(state: PauseState, at: Context): readonly KeyHint[] {
   if (state.stage === 'note') {
@@ -15,7 +15,7 @@ export function hints(state: PauseState, at: Context): readonly KeyHint[] {
     { key: 'space', does: all ? 'lock up' : 'seen to' },
     { key: numberKeys(count), does: 'tick' },
     { key: 'n', does: 'note' },
-    ...(all ? [] : [{ key: 'p', does: 'leave now' }]),
+    ...(all || mustFirst(state, at) !== undefined ? [] : [{ key: 'p', does: 'leave now' }]),
     { key: 'esc', does: 'back to work' },
     { key: '?', does: 'keys' },
     { key: 'up/down', does: 'scroll' },

@@ -1,3 +1,4 @@
+import { listWords } from '../../../text/list.js';
 import { hanging } from '../../../text/page-lines.js';
 import { count } from '../../../text/plural.js';
 import { wrap } from '../../../text/wrap.js';
@@ -7,7 +8,7 @@ import { plainer } from '../../widgets/facts.js';
 import { BLANK, plainRows, type Row, withFoot } from '../../widgets/rows.js';
 import { limitTop, scrollWords } from '../../widgets/scroll.js';
 import { stepToOpen } from '../step/shown-step.js';
-import { leavingLines, type PauseState } from './state.js';
+import { isSeenTo, leavingLines, type PauseState } from './state.js';
 
 type Seen = { readonly state: PauseState; readonly build: Build; readonly at: Context };
 
@@ -25,6 +26,16 @@ export function placeRows({ build, at }: Omit<Seen, 'state'>): readonly Row[] {
   );
 }
 
+/** What to lay ready, so that the next session finds it waiting. */
+function layReady({ build, at }: Omit<Seen, 'state'>): readonly Row[] {
+  const { tools } = build.plan;
+  const ids = stepToOpen(build)?.tools ?? [];
+  if (ids.length === 0) return [];
+  const names = ids.map(id => tools.find(tool => tool.id === id)?.name.toLowerCase() ?? id);
+  const words = `Lay ready for next time: ${listWords(names)}`;
+  return plainRows(hanging('', plainer(at.ascii)(words), at.size.columns));
+}
+
 export const NOTE_ASKED =
   'One line for next time: what is half done, what is missing, a setting that must not be lost. Or nothing.';
 
@@ -34,16 +45,17 @@ export function leaveRows({ state, build, at }: Seen): readonly Row[] {
   const plain = plainer(at.ascii);
   const lines = leavingLines(build, at.nowMs);
   const note = state.note === '' ? [] : plainRows(hanging('Note: ', plain(state.note), columns));
-  const head = [...placeRows({ build, at }), ...note, BLANK];
-  const open = lines.find(({ id }) => !state.seenTo.includes(id));
+  const head = [...placeRows({ build, at }), ...note, ...layReady({ build, at }), BLANK];
+  const open = lines.find(line => !isSeenTo(state, line));
   const words =
     open === undefined
       ? 'Space: lock up, until next time'
-      : `Space: ${lines.indexOf(open) + 1} is seen to`;
-  const blocks = lines.map(({ id, say }, number) => {
-    const mark = state.seenTo.includes(id) ? 'x' : ' ';
+      : `Space: ${lines.indexOf(open) + 1} is seen to${open.must ? '. Nobody leaves before that' : ''}`;
+  const blocks = lines.map((line, number) => {
+    const { id, say } = line;
+    const mark = isSeenTo(state, line) ? 'x' : ' ';
     return hanging(`[${mark}] ${number + 1} `, plain(say), columns).map(
-      (text): Row => (id === open?.id ? { text, tone: 'strong' } : { text }),
+      (text): Row => (id === open?.id ? { text, tone: line.must ? 'heed' : 'strong' } : { text }),
     );
   });
   const body = blocks.flat();

@@ -22,12 +22,28 @@ export function open(): PauseState {
 export function leavingLines(build: Build, nowMs: number): readonly LeavingLine[] {
   const { workbook, plan, progress } = build;
   const toBuy = stillToBuy(benchOf(build));
-  return beforeLeaving({ workbook, steps: plan.steps, progress, toBuy, nowMs });
+  return beforeLeaving({ workbook, plan, progress, toBuy, nowMs });
+}
+
+/** Was it ticked here, or does the journal have it? */
+export function isSeenTo({ seenTo }: PauseState, { id, seen }: LeavingLine): boolean {
+  return seen === true || seenTo.includes(id);
+}
+
+/** What is still to be seen to, the most pressing first. */
+export function openLines(state: PauseState, build: Build, nowMs: number): readonly LeavingLine[] {
+  return leavingLines(build, nowMs).filter(line => !isSeenTo(state, line));
 }
 
 /** Nothing is left to see to: the next press goes home. */
-export function isAllSeenTo({ seenTo }: PauseState, { build, nowMs }: Context): boolean {
-  return build === undefined || leavingLines(build, nowMs).every(({ id }) => seenTo.includes(id));
+export function isAllSeenTo(state: PauseState, { build, nowMs }: Context): boolean {
+  return build === undefined || openLines(state, build, nowMs).length === 0;
+}
+
+/** What nobody leaves without. */
+export function mustFirst(state: PauseState, { build, nowMs }: Context): LeavingLine | undefined {
+  if (build === undefined) return undefined;
+  return openLines(state, build, nowMs).find(({ must }) => must === true);
 }
 
 export function press(state: PauseState, key: Key, at: Context): Outcome<PauseState> {
@@ -62,8 +78,8 @@ function pressLeave(state: PauseState, key: Key, bench: Bench): Outcome<PauseSta
     case 'space':
     case 'enter':
     case 'page-down': {
-      const open = leavingLines(build, at.nowMs).find(({ id }) => !state.seenTo.includes(id));
-      return open === undefined ? leave(state, bench) : seeTo(state, open.id);
+      const [open] = openLines(state, build, at.nowMs);
+      return open === undefined ? leave(state, bench) : seeTo(state, open, at.nowMs);
     }
     case 'backspace':
     case 'page-up':
@@ -82,12 +98,12 @@ function pressLeave(state: PauseState, key: Key, bench: Bench): Outcome<PauseSta
 
 function pressSign(state: PauseState, sign: string, bench: Bench): Outcome<PauseState> {
   const line = leavingLines(bench.build, bench.at.nowMs)[Number(sign) - 1];
-  if (line !== undefined) return seeTo(state, line.id);
+  if (line !== undefined) return seeTo(state, line, bench.at.nowMs);
   switch (sign) {
     case 'n':
       return show({ ...state, stage: 'note' });
     case 'p':
-      return leave(state, bench);
+      return mustFirst(state, bench.at) === undefined ? leave(state, bench) : show(state);
     case '?':
       return { state, asks: [{ kind: 'go', to: 'keys' }] };
     default:
@@ -95,8 +111,14 @@ function pressSign(state: PauseState, sign: string, bench: Bench): Outcome<Pause
   }
 }
 
-/** Ticked, or unticked where it was. */
-function seeTo(state: PauseState, id: string): Outcome<PauseState> {
+/** Ticked, or unticked where it was; what nobody leaves without goes into the journal. */
+function seeTo(state: PauseState, line: LeavingLine, atMs: number): Outcome<PauseState> {
+  const { id, seen } = line;
+  if (seen === true) return show(state);
+  if (id === 'rags') {
+    const events = [{ kind: 'rags-laid', atMs } as const];
+    return { state: { ...state, top: undefined }, asks: [{ kind: 'record', events }] };
+  }
   const seenTo = state.seenTo.includes(id)
     ? state.seenTo.filter(it => it !== id)
     : [...state.seenTo, id];

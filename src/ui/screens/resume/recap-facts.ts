@@ -10,6 +10,7 @@ import { WHO } from '../step/phase-words.js';
 import { stepToOpen } from '../step/shown-step.js';
 import { boardFacts } from './board-facts.js';
 import { readyParts } from './ready-parts.js';
+import { dayFacts, glueFacts, ragFacts } from './today-facts.js';
 
 /** Of what was begun long ago only so much is told. */
 const MOST_HALF_DONE = 3;
@@ -21,6 +22,7 @@ export function recapFacts(build: Build, nowMs: number): readonly NamedText[] {
   return [
     ...lastFacts(told, nowMs),
     ...noteFacts(told, nowMs),
+    ...ragFacts(build),
     ...told.ranOut.map(({ timer }) => ({
       name: 'Time is up',
       text: `${timer.name}, ${timerWords(timer, nowMs)}. ${timer.then}`,
@@ -30,7 +32,9 @@ export function recapFacts(build: Build, nowMs: number): readonly NamedText[] {
       text: `${timer.name}: ${timerWords(timer, nowMs)}. Then: ${timer.then}`,
     })),
     ...boardFacts(build),
+    ...glueFacts(build, nowMs),
     ...nextFacts(build),
+    ...dayFacts(build),
     ...told.halfDone.slice(0, MOST_HALF_DONE).flatMap(halfDoneFacts),
     ...readyFacts(build),
   ];

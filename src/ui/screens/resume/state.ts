@@ -18,7 +18,7 @@ export function recapRows(build: Build, { nowMs, size, ascii }: Context): readon
   const plain = plainer(ascii);
   const facts = recapFacts(build, nowMs).map(({ name, text }) => ({ name, text: plain(text) }));
   return factLines(facts, size.columns).map((text): Row => {
-    if (text.startsWith('Time is up')) return { text, tone: 'heed' };
+    if (/^(?:Time is up|Rags) /.test(text)) return { text, tone: 'heed' };
     return URGENT.test(text) ? { text, tone: 'strong' } : { text };
   });
 }

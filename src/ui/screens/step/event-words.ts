@@ -29,6 +29,8 @@ export function eventWords(event: Event, { steps, cautions, tools }: Plan): stri
       return `the caution "${cautions.find(({ id }) => id === event.caution)?.title ?? ''}" was read`;
     case 'tools-briefed':
       return `the briefing on ${listWords(event.tools.map(id => toolName(id, tools)))}`;
+    case 'rags-laid':
+      return 'that the rags are laid out';
     case 'helper-changed':
       return 'that another helper came';
     case 'piece-spoiled':

@@ -1,0 +1,57 @@
+import { dayRuleText } from '../../../plan/day-rule.js';
+import type { Step } from '../../../plan/plan.js';
+import { curedAtMs } from '../../../workbook/before-leaving.js';
+import { clockWords } from '../../../workbook/clock-words.js';
+import { currentStep, isDone } from '../../../workbook/next-step.js';
+import { ragsNow } from '../../../workbook/rags.js';
+import type { Build } from '../../screen.js';
+import type { NamedText } from '../../widgets/facts.js';
+
+/** Rags of a session that was never closed. */
+export function ragFacts(build: Build): readonly NamedText[] {
+  if (ragsNow(build) !== 'due') return [];
+  const text =
+    'Nobody ticked off the rags of the last coat. Find them now: flat outdoors, or under water in a lidded can.';
+  return [{ name: 'Rags', text }];
+}
+
+/** What the glue did meanwhile: whether it may be loaded now. */
+export function glueFacts(build: Build, nowMs: number): readonly NamedText[] {
+  const cured = curedAtMs(build);
+  if (cured === undefined) return [];
+  const when = clockWords(cured, nowMs);
+  if (cured > nowMs) {
+    return [{ name: 'Curing', text: `Glue, until ${when}: no load on the joints before that.` }];
+  }
+  const { paused, lastAtMs } = build.progress;
+  const since = paused?.atMs ?? lastAtMs ?? 0;
+  return cured < since
+    ? []
+    : [{ name: 'Cured', text: `Glue, at its full strength since ${when}.` }];
+}
+
+/** What the day has to be like for what comes today: is it warm and dry enough? */
+export function dayFacts(build: Build): readonly NamedText[] {
+  const { glueDay, sealDay } = build.plan;
+  const today = stepsToday(build);
+  const needs = (care: string) => today.some(step => step.care.includes(care));
+  return [
+    ...(needs('glue') ? rulesAs('Glue today', glueDay) : []),
+    ...(needs('sealer') ? rulesAs('Seal today', sealDay) : []),
+  ];
+}
+
+function rulesAs(name: string, rules: Build['plan']['glueDay']): readonly NamedText[] {
+  if (rules.length === 0) return [];
+  const text = rules.map(rule => `${rule.name}: ${dayRuleText(rule)}`).join('. ');
+  return [{ name, text: `only if all of it holds. ${text}.` }];
+}
+
+/** Open steps of the session that the next one belongs to. */
+function stepsToday({ plan, progress }: Build): readonly Step[] {
+  const current = currentStep(plan.steps, progress);
+  if (current === undefined) return [];
+  const session = plan.time.sessions.find(({ steps }) => steps.includes(current.id));
+  const ids = session?.steps ?? [current.id];
+  return plan.steps.filter(step => ids.includes(step.id) && !isDone(step, progress));
+}
