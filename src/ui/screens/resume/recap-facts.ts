@@ -1,14 +1,12 @@
 import { formatMinutes } from '../../../measure/duration.js';
-import { listWords } from '../../../text/list.js';
 import { count } from '../../../text/plural.js';
 import { clockWords } from '../../../workbook/clock-words.js';
 import { type HalfDone, type Recap, recap } from '../../../workbook/recap.js';
 import { timerWords } from '../../../workbook/timers.js';
 import type { Build } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
-import { WHO } from '../step/phase-words.js';
-import { stepToOpen } from '../step/shown-step.js';
 import { boardFacts } from './board-facts.js';
+import { nextFacts } from './next-facts.js';
 import { readyParts } from './ready-parts.js';
 import { dayFacts, glueFacts, ragFacts } from './today-facts.js';
 
@@ -68,21 +66,4 @@ function readyFacts(build: Build): readonly NamedText[] {
   if (ready.length === 0) return [];
   const words = ready.map(({ mark, name, count: pieces }) => `${pieces} x ${mark} ${name}`);
   return [{ name: 'Lies ready', text: words.join(', ') }];
-}
-
-/** The next move, who makes it, and what to take out first. */
-function nextFacts(build: Build): readonly NamedText[] {
-  const { plan } = build;
-  const step = stepToOpen(build);
-  if (step === undefined) return [{ name: 'Next', text: 'Nothing: every step is done.' }];
-  const tools = step.tools.map(id => plan.tools.find(tool => tool.id === id)?.name ?? id);
-  const number = plan.steps.indexOf(step) + 1;
-  const minutes = formatMinutes(step.minutes.value);
-  const who = plan.time.people === 1 ? '' : `${WHO[step.who]}, `;
-  return [
-    { name: 'Next', text: `Step ${number}: ${step.title} (${who}about ${minutes})` },
-    ...(tools.length === 0
-      ? []
-      : [{ name: 'Take out', text: listWords(tools.map(name => name.toLowerCase())) }]),
-  ];
 }
