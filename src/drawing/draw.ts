@@ -38,5 +38,5 @@ export function draw(input: DrawInput, view: View): Drawing {
   const placed = model.parts
     .filter(({ id }) => bright.has(id) || standing.has(id))
     .map(part => ({ part, bright: bright.has(part.id) }));
-  return drawCorner({ view, placed, display });
+  return drawCorner({ view, placed, display, wall: true });
 }

@@ -7,7 +7,7 @@ import {
   screwDrawings,
   templateDrawings,
 } from './joint/joint-drawings.js';
-import { stepSubject } from './step-subject.js';
+import { drawStepCorner } from './step-drawing.js';
 import type { Drawing, View } from './strokes.js';
 import { allParts } from './view.js';
 
@@ -73,16 +73,12 @@ function viewDrawing(view: View, { model, display, title }: Plan): NamedDrawing 
   };
 }
 
-function stepDrawing(step: Step, number: number, { model, display }: Plan): NamedDrawing {
+function stepDrawing(step: Step, number: number, plan: Plan): NamedDrawing {
   return {
     name: `step-${number}`,
     group: 'steps',
     title: `Step ${number}: ${step.title}`,
-    draw: () => {
-      const { bright, standing } = stepSubject(step);
-      const stands = standing === undefined ? allParts(model) : new Set(standing);
-      return draw({ model, display, bright: new Set(bright), standing: stands }, 'corner-right');
-    },
+    draw: () => drawStepCorner(plan, step, 'corner-right'),
   };
 }
 

@@ -76,6 +76,9 @@ export type Arrow = {
   readonly text: string;
 };
 
+/** What an arrow toward the back of the piece says: a bench has its back to a wall. */
+export const WALL = 'toward the wall';
+
 /** Words on the drawing, in the middle of a place. */
 export type Label = { readonly text: string; readonly at: PaperPoint; readonly bright: boolean };
 

@@ -275,6 +275,8 @@ export type Step = {
   readonly settings: readonly { readonly name: string; readonly text: string }[];
   readonly tally?: { readonly of: string; readonly count: number };
   readonly timers: readonly StepTimer[];
+  /** Names of the joints that it makes, as recipes name them. */
+  readonly joins: readonly string[];
   /** Ids of the parts that this step adds or works on, and those that stand there already. */
   readonly bright: readonly string[];
   readonly standing: readonly string[];

@@ -90,6 +90,7 @@ function bareStep(rule: StepRule, worked: Worked): Step {
     care: careOf(rule),
     settings: [],
     timers: timersOf(rule, worked),
+    joins: rule.joins,
     bright: selectParts(model, rule.sets).map(part => part.id),
     standing: [],
     minutes: stepMinutes(rule, worked),

@@ -3,6 +3,7 @@ import { wrap } from '../text/wrap.js';
 import { drawDimensions } from './canvas-dimensions.js';
 import { type Layout, layOut } from './canvas-layout.js';
 import { type CellLine, emptySheet, sheetLines } from './canvas-sheet.js';
+import { setSlanted } from './canvas-slanted.js';
 import { drawHidden, drawSigns, drawStrokes, drawWords, fillPatches } from './canvas-wood.js';
 
 /** A drawing set in terminal cells: each character is one cell wide. */
@@ -11,6 +12,8 @@ export type CellPicture = {
   readonly lines: readonly CellLine[];
   /** True when every line is within one cell of its place at one scale for both directions. */
   readonly toScale: boolean;
+  /** Share of the edges, by length, that there is no room for: a corner view may be too crowded. */
+  readonly leftOut?: number;
   /** What has to be said beside the picture; it takes no part of the room. */
   readonly note?: string;
 };
@@ -37,6 +40,7 @@ export function setInCells(
       note: `Too little room to draw: it takes ${columns} columns by ${rows} rows.`,
     };
   }
+  if (!drawing.square) return setSlanted(drawing, room, style);
   const layout = layOut(drawing, room);
   return {
     lines: sheetLines(drawn(drawing, layout, style.ascii), style.ascii),

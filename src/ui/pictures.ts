@@ -1,6 +1,7 @@
-import { draw, SQUARE_VIEWS as VIEWS } from '../drawing/draw.js';
+import type { CloseUp } from '../drawing/close-up.js';
+import { CORNER_VIEWS, draw, isCorner, SQUARE_VIEWS, VIEWS } from '../drawing/draw.js';
 import { boxRound } from '../drawing/sight.js';
-import type { Drawing, Patch, SquareView as View } from '../drawing/strokes.js';
+import type { CornerView, Drawing, Patch, View } from '../drawing/strokes.js';
 import { allParts } from '../drawing/view.js';
 import type { Display } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
@@ -14,38 +15,71 @@ export type Subject = {
   readonly bright: readonly string[];
   /** None: all the others stand there too. */
   readonly standing: readonly string[] | undefined;
+  /** How it is drawn from a corner, where that is more than its boards in their places. */
+  readonly corner?: (view: CornerView) => Drawing;
+  readonly closeUps: () => readonly CloseUp[];
 };
+
+/** From where one looks: at the whole, or at one of its close-ups, which are numbered from 1. */
+export type Sight = { readonly view: View; readonly close: number };
 
 export type Frame = { readonly columns: number; readonly rows: number; readonly ascii: boolean };
 
-export type SetPicture = CellPicture & { readonly title: string; readonly inWords: string };
+export type SetPicture = CellPicture & {
+  readonly title: string;
+  readonly inWords: string;
+  /** What belongs under the drawing. */
+  readonly under: readonly string[];
+};
+
+type Kept = {
+  readonly drawings: Map<string, Drawing>;
+  readonly set: Map<string, SetPicture>;
+  readonly closeUps: Map<string, readonly CloseUp[]>;
+};
 
 /** Drawings don't change as long as their model lives, and take longer than a key press may. */
-const kept = new WeakMap<Model, { drawings: Map<string, Drawing>; set: Map<string, SetPicture> }>();
+const kept = new WeakMap<Model, Kept>();
 /** Every window size that somebody drags through would stay otherwise. */
 const MOST_SET = 100;
 
 /** The subject from one side, set in the frame. */
-export function pictureOf(subject: Subject, view: View, frame: Frame): SetPicture {
+export function pictureOf(subject: Subject, sight: Sight, frame: Frame): SetPicture {
   const { set } = keptOf(subject.model);
   const { columns, rows, ascii } = frame;
-  const id = `${view} ${columns}x${rows} ${ascii} ${subject.id}`;
+  const id = `${sight.view} ${sight.close} ${columns}x${rows} ${ascii} ${subject.id}`;
   const known = set.get(id);
   if (known !== undefined) return known;
-  const drawing = drawingOf(subject, view);
-  const { title, inWords } = drawing;
-  const made = { ...setInCells(drawing, { columns, rows }, { ascii }), title, inWords };
+  const drawing = drawingOf(subject, sight);
+  const { title, inWords, notes } = drawing;
+  const picture = setInCells(drawing, { columns, rows }, { ascii });
+  const made = { ...picture, title, inWords, under: notes };
   if (set.size >= MOST_SET) set.clear();
   set.set(id, made);
   return made;
 }
 
-/** The view in which most is seen of what is bright; the front where nothing is. */
-export function bestView(subject: Subject): View {
+/** More than this share of edges left out, and a corner view is a thicket; found by looking. */
+const THICKET = 0.2;
+
+/**
+ * From a front corner where something is pulled apart and there is room to see it; else the view in which
+ * most is seen of what is bright; the front where nothing is.
+ */
+export function bestSight(subject: Subject, frame: Frame): Sight {
+  if (subject.bright.length === 0) return whole('front');
+  if (subject.corner !== undefined && subject.standing !== undefined) {
+    const sight = whole('corner-right');
+    const { leftOut = 1 } = pictureOf(subject, sight, frame);
+    if (leftOut <= THICKET && drawingOf(subject, sight).patches.length > 0) return sight;
+  }
   const seen = (view: View) =>
-    drawingOf(subject, view).patches.reduce((sum, patch) => sum + areaOf(patch), 0);
-  if (subject.bright.length === 0) return 'front';
-  return VIEWS.reduce((best, view) => (seen(view) > seen(best) ? view : best));
+    drawingOf(subject, whole(view)).patches.reduce((sum, patch) => sum + areaOf(patch), 0);
+  return whole(SQUARE_VIEWS.reduce((best, view) => (seen(view) > seen(best) ? view : best)));
+}
+
+function whole(view: View): Sight {
+  return { view, close: 0 };
 }
 
 function areaOf({ corners }: Patch): number {
@@ -53,28 +87,65 @@ function areaOf({ corners }: Patch): number {
   return (u.to - u.from) * (v.to - v.from);
 }
 
-/** The view that comes after this one, or before it. */
-export function turned(view: View, by: 1 | -1): View {
-  const at = VIEWS.indexOf(view) + by + VIEWS.length;
-  return VIEWS[at % VIEWS.length] ?? 'front';
+/** The view that comes after this one, all of them in turn. */
+export function nextView(view: View): View {
+  return VIEWS[(VIEWS.indexOf(view) + 1) % VIEWS.length] ?? 'front';
 }
 
-function drawingOf(subject: Subject, view: View): Drawing {
+/** The next side of the whole, or the first corner after the last side. */
+export function nextSide({ view }: Sight): Sight {
+  const at = isCorner(view) ? -1 : SQUARE_VIEWS.indexOf(view);
+  return whole(SQUARE_VIEWS[at + 1] ?? 'corner-right');
+}
+
+/** A quarter turn: from corner to corner, or from side to side. */
+export function turned({ view, close }: Sight, by: 1 | -1): Sight {
+  const views: readonly View[] = isCorner(view) || close > 0 ? CORNER_VIEWS : SQUARE_VIEWS;
+  const at = Math.max(0, views.indexOf(view)) + by + views.length;
+  return { view: views[at % views.length] ?? view, close };
+}
+
+/** The next close-up, and after the last the whole again. */
+export function closer(sight: Sight, subject: Subject): Sight {
+  const count = closeUpsOf(subject).length;
+  return { ...sight, close: (sight.close + 1) % (count + 1) };
+}
+
+/** Whether there is anything to see closer. */
+export function hasCloseUps(subject: Subject): boolean {
+  return closeUpsOf(subject).length > 0;
+}
+
+function closeUpsOf(subject: Subject): readonly CloseUp[] {
+  const { closeUps } = keptOf(subject.model);
+  const known = closeUps.get(subject.id) ?? subject.closeUps();
+  closeUps.set(subject.id, known);
+  return known;
+}
+
+function drawingOf(subject: Subject, { view, close }: Sight): Drawing {
   const { drawings } = keptOf(subject.model);
-  const id = `${view} ${subject.id}`;
+  const id = `${view} ${close} ${subject.id}`;
   const known = drawings.get(id);
   if (known !== undefined) return known;
-  const { model, display, bright, standing } = subject;
-  const stands = standing === undefined ? allParts(model) : new Set(standing);
-  const drawing = draw({ model, display, bright: new Set(bright), standing: stands }, view);
+  const drawing = drawn(subject, { view, close });
   drawings.set(id, drawing);
   return drawing;
 }
 
-function keptOf(model: Model) {
+function drawn(subject: Subject, { view, close }: Sight): Drawing {
+  const closeUp = closeUpsOf(subject)[close - 1];
+  if (closeUp !== undefined) return closeUp.draw(isCorner(view) ? view : 'corner-right');
+  if (isCorner(view) && subject.corner !== undefined) return subject.corner(view);
+  const { model, display, bright, standing } = subject;
+  const stands = standing === undefined ? allParts(model) : new Set(standing);
+  return draw({ model, display, bright: new Set(bright), standing: stands }, view);
+}
+
+function keptOf(model: Model): Kept {
   const known = kept.get(model);
   if (known !== undefined) return known;
-  const fresh = { drawings: new Map<string, Drawing>(), set: new Map<string, SetPicture>() };
+  const fresh: Kept = { drawings: new Map(), set: new Map(), closeUps: new Map() };
   kept.set(model, fresh);
   return fresh;
 }

@@ -36,6 +36,7 @@ export function step(id: string, about: Partial<Step> = {}): Step {
     timers: [],
     bright: [],
     standing: [],
+    joins: [],
     minutes: { value: 10, unit: 'min', because: 'made up', source: COMMON_PRACTICE },
     ...about,
   };

@@ -39,6 +39,7 @@ const BARE: Omit<Step, 'id' | 'phase' | 'title' | 'minutes'> = {
   timers: [],
   bright: [],
   standing: [],
+  joins: [],
 };
 
 const STEPS: readonly Step[] = [

@@ -3,13 +3,13 @@ import { bounds } from '../../model/box.js';
 import type { Box, Part, Point } from '../../model/part.js';
 import { BLANK, type CornerView, type Drawing, type Patch } from '../strokes.js';
 import { toOrigin } from '../to-origin.js';
-import { CORNER_SIGHTS, type Eye, onPaper } from './corner-sight.js';
+import { arrowOf, towardWall, type Way } from './corner-arrows.js';
+import { edgesOf, hiddenOutline, type Scene, sceneOf } from './corner-edges.js';
+import { marksOn } from './corner-marks.js';
+import { CORNER_SIGHTS } from './corner-sight.js';
 import { cornerInWords } from './corner-words.js';
 import { facesInSight, outlineOf } from './faces.js';
-import { spansInSight } from './in-sight.js';
-import { type Along, joinLines } from './join-lines.js';
-import { overlap, type Seen, seenBox } from './seen-box.js';
-import { type Edge, solidEdges } from './solid-edges.js';
+import { joinLines } from './join-lines.js';
 
 /** A board and how far from its place it is drawn, in views that pull a piece apart. */
 export type Placed = { readonly part: Part; readonly bright: boolean; readonly moved?: Point };
@@ -18,13 +18,19 @@ export type CornerInput = {
   readonly view: CornerView;
   readonly placed: readonly Placed[];
   readonly display: Display;
+  readonly ways?: readonly Way[];
+  /** What boards are called, by part id: each name is written once. */
+  readonly names?: ReadonlyMap<string, string>;
+  /** Shows which way the wall is. */
+  readonly wall?: boolean;
 };
 
 /**
  * Boards from a corner above, hidden lines removed, in mm, the lower left corner at the origin. Bright
  * boards are filled where they are seen; those that cannot be seen at all get a dashed outline.
  */
-export function drawCorner({ view, placed, display }: CornerInput): Drawing {
+export function drawCorner(input: CornerInput): Drawing {
+  const { view, placed, display, ways = [], names = new Map(), wall = false } = input;
   const { title, eye } = CORNER_SIGHTS[view];
   const boards = placed.map(one => ({ ...one, solid: movedSolid(one) }));
   const solids = boards.flatMap(({ solid }) => solid);
@@ -32,11 +38,13 @@ export function drawCorner({ view, placed, display }: CornerInput): Drawing {
   if (all === undefined) {
     return { ...BLANK, square: false, title, inWords: `${title}: no board stands here yet.` };
   }
-  const scene: Scene = { seen: solids.map(box => seenBox(box, eye)), eye };
+  const scene = sceneOf(solids, eye);
   const edges = boards.map(({ solid, bright }) => edgesOf(solid, bright, scene));
   const behind = boards.filter((board, at) => board.bright && edges[at]?.length === 0);
   const added = boards.filter(({ bright }) => bright);
-  const drawn = {
+  const patches = added.flatMap(({ part, solid }) => patchesOf(part.id, solid, scene));
+  const toWall = wall ? [towardWall(all, eye)] : [];
+  const drawn: Drawing = {
     ...BLANK,
     square: false,
     title,
@@ -44,7 +52,9 @@ export function drawCorner({ view, placed, display }: CornerInput): Drawing {
       ...joinLines(edges.flat()),
       ...behind.flatMap(({ solid }) => hiddenOutline(solid, eye)),
     ],
-    patches: added.flatMap(({ part, solid }) => patchesOf(part.id, solid, scene)),
+    patches,
+    marks: marksOn(patches, names),
+    arrows: [...ways.map(way => arrowOf(way, eye)), ...toWall],
     inWords: cornerInWords(
       {
         title,
@@ -56,45 +66,16 @@ export function drawCorner({ view, placed, display }: CornerInput): Drawing {
       display,
     ),
   };
-  return toOrigin(
-    drawn,
-    solids.flatMap(box => outlineOf(box, eye)),
-  );
-}
-
-type Scene = { readonly seen: readonly Seen[]; readonly eye: Eye };
-
-/** The stretches of a board's edges that are seen. */
-function edgesOf(solid: readonly Box[], bright: boolean, { seen, eye }: Scene): readonly Along[] {
-  return solidEdges(solid).flatMap(edge => {
-    const on = seenBox({ min: edge.from, max: alongBy(edge, edge.length) }, eye);
-    const near = seen.filter(one => overlap(on, one)).map(({ box }) => box);
-    return spansInSight(edge, near, eye).map(({ from, to }) => ({
-      axis: edge.axis,
-      stroke: {
-        from: onPaper(alongBy(edge, from), eye),
-        to: onPaper(alongBy(edge, to), eye),
-        kind: 'visible' as const,
-        bright,
-      },
-    }));
-  });
-}
-
-function alongBy({ from, axis }: Edge, by: number): Point {
-  return { ...from, [axis]: from[axis] + by };
+  return toOrigin(drawn, [
+    ...solids.flatMap(box => outlineOf(box, eye)),
+    ...toWall.flatMap(({ from, to }) => [from, to]),
+  ]);
 }
 
 function patchesOf(part: string, solid: readonly Box[], { seen, eye }: Scene): readonly Patch[] {
   return solid.flatMap(box =>
     facesInSight(box, seen, eye).map(corners => ({ part, corners, look: 'added', lean: 'right' })),
   );
-}
-
-/** A board as it would be seen alone, dashed. */
-function hiddenOutline(solid: readonly Box[], eye: Eye) {
-  const alone = edgesOf(solid, true, { seen: solid.map(box => seenBox(box, eye)), eye });
-  return joinLines(alone).map(stroke => ({ ...stroke, kind: 'hidden' as const }));
 }
 
 function movedSolid({ part, moved }: Placed): readonly Box[] {

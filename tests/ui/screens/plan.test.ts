@@ -22,9 +22,11 @@ describe('turning the pages of the plan', () => {
   });
 
   test('the view key turns the drawing', () => {
-    expect(pressed('v').state.view).toBe('end');
-    expect(pressed('v v v').state.view).toBe('front');
-    expect(pressed('2 v').state.view).toBe('front');
+    const viewAfter = (keys: string) => pressed(keys).state.sight.view;
+    expect(viewAfter('v')).toBe('end');
+    expect(viewAfter('v v v')).toBe('corner-right');
+    expect(viewAfter('v v v v v v v')).toBe('front');
+    expect(viewAfter('2 v')).toBe('front');
   });
 
   test('? shows the rule and the source of each figure, and back', () => {

@@ -9,6 +9,9 @@ export function hints(state: PlanState, at: Context): readonly KeyHint[] {
   if (build === undefined) return [{ key: 'esc', does: 'back' }];
   const room = scrollRoom(state, build, at);
   const ends = limitTop(state.top, room) + room.height >= room.count;
+  const drawn = state.page === 0 && !state.asked;
+  const does = isBegun(build) ? 'answers, for a new build' : 'change answers';
+  const answers: KeyHint = { key: 'a', does };
   return [
     { key: 'enter', does: enterWords(build) },
     { key: 'space', does: ends ? 'next page' : 'further down' },
@@ -16,13 +19,14 @@ export function hints(state: PlanState, at: Context): readonly KeyHint[] {
     { key: 'left/right', does: 'turn' },
     { key: '?', does: state.asked ? 'back to the page' : 'where from' },
     { key: 'v', does: state.page === 0 ? 'next view' : 'drawing' },
-    { key: 'a', does: isBegun(build) ? 'answers, for a new build' : 'change answers' },
-    { key: 'k', does: 'keys' },
-    { key: 'esc', does: 'back' },
+    ...(drawn ? [{ key: 'z', does: 'joints' }, KEYS, BACK, answers] : [answers, KEYS, BACK]),
     { key: 'up/down', does: 'scroll' },
     { key: 't', does: 'timers' },
   ];
 }
+
+const KEYS: KeyHint = { key: 'k', does: 'keys' };
+const BACK: KeyHint = { key: 'esc', does: 'back' };
 
 function enterWords(build: Build): string {
   if (stepToOpen(build) === undefined) return 'back to the bench';

@@ -1,5 +1,4 @@
 import { Box } from 'ink';
-import { type Frame, pictureOf, type Subject } from '../../pictures.js';
 import type { Build, Context, Screen } from '../../screen.js';
 import { marks } from '../../theme.js';
 import { plainer } from '../../widgets/facts.js';
@@ -8,6 +7,7 @@ import { plainRows, Rows } from '../../widgets/rows.js';
 import { limitTop, scrollWords } from '../../widgets/scroll.js';
 import { hints } from './keys.js';
 import { planPages } from './pages.js';
+import { drawing } from './picture.js';
 import {
   HEAD_ROWS,
   open,
@@ -63,19 +63,9 @@ function pageTitle(state: PlanState, build: Build, at: Context): string {
   if (page === undefined) return '';
   if (state.asked) return `Where the figures are from: ${page.title}`;
   if (state.page > 0) return page.title;
-  const { title, note } = drawing(state, build, at);
-  return note === undefined ? `${title}, to scale` : `${title}. ${note}`;
-}
-
-function drawing({ view }: PlanState, { plan }: Build, { size, ascii }: Context) {
-  const { model, display } = plan;
-  const subject: Subject = { id: 'whole piece', model, display, bright: [], standing: undefined };
-  const frame: Frame = {
-    columns: size.columns,
-    rows: Math.max(1, size.rows - HEAD_ROWS),
-    ascii,
-  };
-  return pictureOf(subject, view, frame);
+  const { title, note, toScale } = drawing(state, build, at);
+  if (note !== undefined) return `${title}. ${note}`;
+  return toScale ? `${title}, to scale` : title;
 }
 
 /** The whole job on paper: what it will be, what to cut and buy, how long it takes. */

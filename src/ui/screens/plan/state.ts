@@ -1,23 +1,24 @@
-import type { SquareView as View } from '../../../drawing/strokes.js';
-import { turned } from '../../pictures.js';
+import { closer, nextView, type Sight } from '../../pictures.js';
 import type { Ask, Build, Context, Key, Outcome } from '../../screen.js';
 import { limitTop, type ScrollRoom, scrollTo } from '../../widgets/scroll.js';
 import { asksToEnter } from '../step/shown-step.js';
 import { firstPage, type PlanPage, pageText, planPages } from './pages.js';
+import { planSubject } from './subject.js';
 import { whereFrom } from './where-from.js';
 
 export type PlanState = {
   /** Number of the page, from 0. */
   readonly page: number;
   readonly top: number;
-  readonly view: View;
+  /** From where the drawing is seen. */
+  readonly sight: Sight;
   /** Shows where the figures are from, instead of the page. */
   readonly asked: boolean;
 };
 
 export function open({ build }: Context): PlanState {
   const page = build === undefined ? 0 : firstPage(build);
-  return { page, top: 0, view: 'front', asked: false };
+  return { page, top: 0, sight: { view: 'front', close: 0 }, asked: false };
 }
 
 /** The page that is turned to. */
@@ -88,7 +89,9 @@ function pressSign(state: PlanState, sign: string, { build }: Bench): Outcome<Pl
     case '?':
       return show({ ...state, asked: !state.asked, top: 0 });
     case 'v':
-      return show({ ...state, page: 0, top: 0, asked: false, view: nextView(state) });
+      return show({ ...state, page: 0, top: 0, asked: false, sight: otherSight(state) });
+    case 'z':
+      return show({ ...state, page: 0, top: 0, asked: false, sight: closerSight(state, build) });
     case 'a':
       return { state, asks: [changeAnswers(build)] };
     case 't':
@@ -101,8 +104,14 @@ function pressSign(state: PlanState, sign: string, { build }: Bench): Outcome<Pl
 }
 
 /** Where the drawing is not on the screen, the key only shows it. */
-function nextView({ page, view, asked }: PlanState): View {
-  return page === 0 && !asked ? turned(view, 1) : view;
+function otherSight({ page, sight, asked }: PlanState): Sight {
+  const isShown = page === 0 && !asked && sight.close === 0;
+  return { view: isShown ? nextView(sight.view) : sight.view, close: 0 };
+}
+
+/** The sheets of joints one after the other, and then the whole again. */
+function closerSight({ sight }: PlanState, { plan }: Build): Sight {
+  return closer(sight, planSubject(plan));
 }
 
 function changeAnswers({ workbook }: Build): Ask {

@@ -1,8 +1,10 @@
 import type { Step } from '../../../plan/plan.js';
+import { hasCloseUps } from '../../pictures.js';
 import type { Build, Context, KeyHint } from '../../screen.js';
 import { briefingRoom, isReadToEnd } from './briefing-rows.js';
 import { type Move, nextMove } from './next-move.js';
 import { type ReadingKind, type StepState, shownStep } from './state.js';
+import { subjectOf } from './subject.js';
 
 const BACK: KeyHint = { key: 'esc', does: 'back to the step' };
 
@@ -27,6 +29,7 @@ export function hints(state: StepState, at: Context): readonly KeyHint[] {
       return [
         { key: 'v', does: 'next view' },
         { key: 'left/right', does: 'turn' },
+        ...closerKey(step, build),
         { key: 'space', does: 'back to the step' },
       ];
     case 'timers':
@@ -68,6 +71,11 @@ const READING: readonly { readonly kind: ReadingKind; readonly hint: KeyHint }[]
   { kind: 'why', hint: { key: 'w', does: 'why' } },
   { kind: 'cautions', hint: { key: 'c', does: 'cautions' } },
 ];
+
+function closerKey(step: Step | undefined, { plan }: Build): readonly KeyHint[] {
+  if (step === undefined || !hasCloseUps(subjectOf(step, plan))) return [];
+  return [{ key: 'z', does: 'closer' }];
+}
 
 const FINISHED: readonly KeyHint[] = [
   { key: 'space', does: 'put things away' },

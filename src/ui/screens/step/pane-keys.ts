@@ -1,4 +1,4 @@
-import { turned } from '../../pictures.js';
+import { closer, nextSide, type Sight, turned } from '../../pictures.js';
 import type { Build, Key, Outcome } from '../../screen.js';
 import { listAt, moveList } from '../../widgets/list.js';
 import { noteText } from '../../widgets/note-line.js';
@@ -20,6 +20,7 @@ import {
   WORK,
   withPane,
 } from './state.js';
+import { subjectOf } from './subject.js';
 
 type PaneOf<Kind extends Pane['kind']> = Extract<Pane, { readonly kind: Kind }>;
 
@@ -60,11 +61,15 @@ export function pressPicture(
   state: StepState,
   pane: PaneOf<'picture'>,
   key: Key,
+  { build, step }: StepBench,
 ): Outcome<StepState> {
-  if (key.name === 'right' || (key.name === 'character' && key.text === 'v')) {
-    return withPane(state, { ...pane, view: turned(pane.view, 1) });
+  const look = (sight: Sight) => withPane(state, { kind: 'picture', ...sight });
+  if (key.name === 'right') return look(turned(pane, 1));
+  if (key.name === 'left') return look(turned(pane, -1));
+  if (key.name === 'character' && key.text === 'v') return look(nextSide(pane));
+  if (key.name === 'character' && key.text === 'z') {
+    return look(closer(pane, subjectOf(step, build.plan)));
   }
-  if (key.name === 'left') return withPane(state, { ...pane, view: turned(pane.view, -1) });
   return closes(key) || key.name === 'page-down' || key.name === 'page-up'
     ? withPane(state, WORK)
     : show(state);

@@ -43,7 +43,7 @@ function onStep(state: StepState, key: Key, bench: StepBench): Outcome<StepState
     case 'words':
       return pressReading(state, pane, key, bench);
     case 'picture':
-      return pressPicture(state, pane, key);
+      return pressPicture(state, pane, key, bench);
     case 'timers':
       return pressTimers(state, pane, key, bench);
     case 'note':

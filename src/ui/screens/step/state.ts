@@ -1,8 +1,8 @@
-import type { SquareView as View } from '../../../drawing/strokes.js';
 import type { Step, StepTimer } from '../../../plan/plan.js';
 import type { Event } from '../../../workbook/events.js';
 import { canBeTakenBack } from '../../../workbook/taken-back.js';
 import { timerStarted } from '../../../workbook/timers.js';
+import type { Sight } from '../../pictures.js';
 import type { Ask, Build, Context, Outcome } from '../../screen.js';
 import type { ListState } from '../../widgets/list.js';
 import { stepAfter, stepToOpen, visit } from './shown-step.js';
@@ -15,7 +15,7 @@ export type Pane =
   /** The step itself; `top` is set once somebody scrolls. */
   | { readonly kind: 'work'; readonly top?: number }
   | { readonly kind: ReadingKind; readonly top: number }
-  | { readonly kind: 'picture'; readonly view: View }
+  | ({ readonly kind: 'picture' } & Sight)
   /** `again`: a timer that runs already and is about to start afresh. */
   | { readonly kind: 'timers'; readonly again?: string }
   | { readonly kind: 'note'; readonly text: string }

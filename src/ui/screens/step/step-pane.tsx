@@ -23,7 +23,7 @@ export function StepPane({ pane, work }: PaneProps) {
     case 'words':
       return <Reading kind={pane.kind} top={pane.top} work={work} />;
     case 'picture':
-      return <PicturePane work={work} view={pane.view} />;
+      return <PicturePane work={work} sight={pane} />;
     case 'timers':
       return <Rows rows={timerPaneRows(work, pane.again)} width={columns} height={rows} />;
     case 'note':

@@ -1,8 +1,18 @@
+import { closeUps } from '../../../drawing/close-up.js';
+import { drawStepCorner } from '../../../drawing/step-drawing.js';
 import { stepSubject } from '../../../drawing/step-subject.js';
 import type { Plan, Step } from '../../../plan/plan.js';
 import type { Subject } from '../../pictures.js';
 
 /** What the picture of a step shows, with all that a picture needs. */
-export function subjectOf(step: Step, { model, display }: Plan): Subject {
-  return { id: step.id, model, display, ...stepSubject(step) };
+export function subjectOf(step: Step, plan: Plan): Subject {
+  const { model, display } = plan;
+  return {
+    id: step.id,
+    model,
+    display,
+    ...stepSubject(step),
+    corner: view => drawStepCorner(plan, step, view),
+    closeUps: () => closeUps(plan, step),
+  };
 }

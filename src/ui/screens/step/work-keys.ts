@@ -1,11 +1,11 @@
 import { tallyOf } from '../../../workbook/next-step.js';
 import { nextToTakeBack } from '../../../workbook/taken-back.js';
-import { bestView } from '../../pictures.js';
 import type { Key, Outcome } from '../../screen.js';
 import { scrollTo } from '../../widgets/scroll.js';
 import { benchRoom } from './bench-room.js';
 import { anotherHelper, pressBriefing } from './brief-keys.js';
 import { nextMove, openChecks } from './next-move.js';
+import { picturePane } from './picture-frame.js';
 import { stepBeside } from './shown-step.js';
 import {
   asking,
@@ -20,7 +20,6 @@ import {
   toStep,
   withPane,
 } from './state.js';
-import { subjectOf } from './subject.js';
 
 /** A glove that bounces must not count a piece of the step that has just come up. */
 const BOUNCE_MS = 250;
@@ -154,7 +153,7 @@ function pressSign(state: StepState, sign: string, bench: StepBench): Outcome<St
     case 'g':
       return withPane(state, { kind: 'words', top: 0 });
     case 'v':
-      return withPane(state, { kind: 'picture', view: bestView(subjectOf(step, build.plan)) });
+      return withPane(state, picturePane(bench));
     case 't':
       return step.timers.length === 0
         ? pressAnywhere(state, { name: 'character', text: sign }, bench)

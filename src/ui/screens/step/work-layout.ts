@@ -1,4 +1,4 @@
-import { bestView, type Frame, pictureOf, type SetPicture } from '../../pictures.js';
+import { bestSight, type Frame, pictureOf, type SetPicture } from '../../pictures.js';
 import { limitTop, type ScrollRoom } from '../../widgets/scroll.js';
 import { isLarge } from './figure-rows.js';
 import { subjectOf } from './subject.js';
@@ -87,5 +87,5 @@ function laidOut(work: Work, style: Style): WorkLayout {
 
 function pictureIn({ step, build }: Work, frame: Frame): SetPicture {
   const subject = subjectOf(step, build.plan);
-  return pictureOf(subject, bestView(subject), frame);
+  return pictureOf(subject, bestSight(subject, frame), frame);
 }

@@ -1,0 +1,69 @@
+import type { Joint, Part } from '../model/part.js';
+import type { Plan, Step } from '../plan/plan.js';
+import { selectJoints } from '../plan/select.js';
+import { focusOn } from './apart/focus.js';
+import { movedBy, pullApart } from './apart/pull-apart.js';
+import { waysBack } from './apart/ways-back.js';
+import { CORNER_SIGHTS } from './corner/corner-sight.js';
+import { drawCorner, type Placed } from './corner/corner-view.js';
+import { partNames } from './part-names.js';
+import { stepSubject } from './step-subject.js';
+import type { CornerView, Drawing } from './strokes.js';
+
+/**
+ * The picture of a step from a corner, to be understood without words: boards being added are filled,
+ * drawn off their places, and arrows show where they go. Where the same is done several times, one of the
+ * places is shown. Pieces that are only cut yet are shown in the finished piece.
+ */
+export function drawStepCorner(plan: Plan, step: Step, view: CornerView): Drawing {
+  const { model, display } = plan;
+  const names = partNames(plan);
+  const subject = stepSubject(step);
+  const isBright = new Set(subject.bright);
+  const { standing } = subject;
+  if (standing === undefined) {
+    const placed = model.parts.map(part => ({ part, bright: isBright.has(part.id) }));
+    return drawCorner({ view, placed, display, names, wall: true });
+  }
+  const there = new Set(standing);
+  const focus = focusOn({
+    bright: model.parts.filter(({ id }) => isBright.has(id)),
+    standing: model.parts.filter(({ id }) => there.has(id)),
+    made: selectJoints(model, step.joins),
+  });
+  const joints = madeBefore(plan, step);
+  const pulled = pullApart({ ...focus, joints, contacts: model.contacts });
+  const moved = new Map(
+    pulled.flatMap(one => one.unit.map(({ id }) => [id, movedBy(one)] as const)),
+  );
+  const placed = placedParts(focus, isBright).map((one): Placed => {
+    const by = moved.get(one.part.id);
+    return by === undefined ? one : { ...one, moved: by };
+  });
+  const drawing = drawCorner({
+    view,
+    placed,
+    display,
+    names,
+    ways: waysBack(pulled, CORNER_SIGHTS[view].eye),
+  });
+  if (focus.places < 2) return drawing;
+  return { ...drawing, notes: [`One of ${focus.places} places where the same is done.`] };
+}
+
+/** Joints of the steps before. */
+function madeBefore({ steps, model }: Plan, step: Step): readonly Joint[] {
+  const names = steps.slice(0, steps.indexOf(step)).flatMap(({ joins }) => joins);
+  return selectJoints(model, names);
+}
+
+/** Each board once, though what is set in place may have been standing before. */
+function placedParts(
+  { bright, standing }: { readonly bright: readonly Part[]; readonly standing: readonly Part[] },
+  isBright: ReadonlySet<string>,
+): readonly Placed[] {
+  return [
+    ...standing.filter(({ id }) => !isBright.has(id)).map(part => ({ part, bright: false })),
+    ...bright.map(part => ({ part, bright: true })),
+  ];
+}
