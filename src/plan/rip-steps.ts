@@ -75,6 +75,7 @@ function ripStep(
     settings: settingsOf(purchase, setting),
     tally: { of: 'strip', count: strips },
     timers: [],
+    joins: [],
     bright: [],
     minutes: figure(
       Math.max(1, Math.round(minutes)),
