@@ -27,6 +27,9 @@ describe('triplets, whose cheapest plan is known by how they are made', () => {
     [40, 7],
     [40, 8],
     [40, 9],
+    [83, 10],
+    [167, 11],
+    [167, 12],
   ])('cuts %i boards without waste (start number %i)', (boards, seed) => {
     const pieces = triplets(boards, seed).map((length, place) => ({
       id: `${place}`,
