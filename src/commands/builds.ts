@@ -3,6 +3,7 @@ import type { Shelf, ShelfEntry } from '../files/shelf.js';
 import { makePlan } from '../plan/make-plan.js';
 import { readRecipe } from '../recipe/read.js';
 import { tableLines } from '../text/table.js';
+import { atBench } from '../workbook/at-bench.js';
 import { progressOf } from '../workbook/progress.js';
 import { meetingOf } from '../workbook/same-build.js';
 import type { Workbook } from '../workbook/workbook.js';
@@ -96,6 +97,7 @@ function taken({ id, name }: Workbook): Outcome {
 /** A recipe that this program can't plan is opened with its own words; the list needs no plan for it. */
 function aheadIn({ recipeText, answers, display, events }: Workbook) {
   const read = readRecipe(recipeText);
-  const made = read.ok ? makePlan(read.recipe, answers, display) : undefined;
-  return aheadOf(made?.ok ? made.plan.steps : [], progressOf(events));
+  const progress = progressOf(events);
+  const made = read.ok ? makePlan(read.recipe, answers, display, atBench(progress)) : undefined;
+  return aheadOf(made?.ok ? made.plan.steps : [], progress);
 }

@@ -65,7 +65,7 @@ export async function openWorkbook(workshop: Workshop): Promise<void> {
 
 function later(services: () => ShelfServices): Omit<ShelfServices, 'list'> {
   return {
-    plan: (recipe, answers, display) => services().plan(recipe, answers, display),
+    plan: (recipe, answers, display, bench) => services().plan(recipe, answers, display, bench),
     load: id => services().load(id),
     look: id => services().look(id),
     takeOver: id => services().takeOver(id),
@@ -90,6 +90,7 @@ function screensLater(screens: () => Screens): Screens {
     pause: at => screens().pause(at),
     resume: at => screens().resume(at),
     mistake: at => screens().mistake(at),
+    measure: at => screens().measure(at),
     keys: at => screens().keys(at),
   };
 }

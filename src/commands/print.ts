@@ -8,6 +8,7 @@ import { type BuildSoFar, PAGE_NAMES, type PageName } from '../print/pages/pack.
 import { printFiles } from '../print/print-files.js';
 import { PAPERS } from '../print/sheet/paper.js';
 import { readRecipe } from '../recipe/read.js';
+import { atBench } from '../workbook/at-bench.js';
 import { progressOf } from '../workbook/progress.js';
 import type { Workbook } from '../workbook/workbook.js';
 import type { Arguments } from './arguments.js';
@@ -117,9 +118,10 @@ function buildSubject(workbook: Workbook, given: Arguments): Subject {
     return stop([`The recipe kept in "${workbook.name}" can't be read.`], EXIT.files);
   }
   const display = given.displayGiven ? given.display : workbook.display;
-  const made = makePlan(read.recipe, workbook.answers, display);
+  const progress = progressOf(workbook.events);
+  const made = makePlan(read.recipe, workbook.answers, display, atBench(progress));
   if (!made.ok) return { ok: false, outcome: cannotStand(made.problems) };
-  const build = { workbook, progress: progressOf(workbook.events) };
+  const build = { workbook, progress };
   return { ok: true, plan: made.plan, build, base: workbook.id };
 }
 

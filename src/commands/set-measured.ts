@@ -2,14 +2,12 @@ import { formatLength } from '../measure/format-length.js';
 import { parseLength } from '../measure/length.js';
 import type { Mm } from '../measure/quantities.js';
 import { nearestWord } from '../measure/suggest.js';
+import { isFar } from '../plan/measures.js';
 import type { Plan } from '../plan/plan.js';
 
 export type SetMeasured =
   | { readonly ok: true; readonly measured: ReadonlyMap<string, Mm> }
   | { readonly ok: false; readonly problems: readonly string[] };
-
-/** Farther from the plan than this, something else was measured, or the number was mistyped. */
-const FAR = 0.25;
 
 /** What `--measured name=length` says; everything that is wrong is told at once. */
 export function setMeasured(given: readonly string[], { measures, display }: Plan): SetMeasured {
@@ -37,11 +35,6 @@ export function setMeasured(given: readonly string[], { measures, display }: Pla
     } else measured.set(name, read.value);
   }
   return problems.length > 0 ? { ok: false, problems } : { ok: true, measured };
-}
-
-/** No board and no frame is off by a quarter of itself. */
-export function isFar(measured: Mm, planned: Mm): boolean {
-  return Math.abs(measured - planned) > planned * FAR;
 }
 
 function splitAtFirst(text: string): readonly [string, string | undefined] {

@@ -39,6 +39,13 @@ export function measureRows({ rules, rows, measured, planned }: Given): readonly
   });
 }
 
+/** Farther from the plan than a quarter, something else was measured, or the number was mistyped. */
+const FAR = 0.25;
+
+export function isFar(measured: Mm, planned: Mm): boolean {
+  return Math.abs(measured - planned) > planned * FAR;
+}
+
 /** True where a step of the plan, `cut-frame/2x4@457.20` for example, comes of that rule. */
 export function isOfRule(step: string, rule: string): boolean {
   return step === rule || step.startsWith(`${rule}/`);

@@ -140,7 +140,7 @@ function lastSaved({ shelf, nowMs }: Program, id: string): number {
 
 function noted(program: Program, events: readonly Event[], services: Services): Program {
   if (program.build === undefined) return program;
-  return saved({ ...program, build: recorded(program.build, events) }, services);
+  return saved({ ...program, build: recorded(program.build, events, services.plan) }, services);
 }
 
 /** Writes the open build; what can't be written stays here and is told until it can. */

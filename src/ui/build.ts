@@ -1,4 +1,5 @@
 import { problemWords } from '../recipe/problem-words.js';
+import { atBench, isSameBench } from '../workbook/at-bench.js';
 import type { Event } from '../workbook/events.js';
 import { progressOf } from '../workbook/progress.js';
 import { record } from '../workbook/start-workbook.js';
@@ -13,12 +14,12 @@ export type Opened =
 export function openBuild(loaded: Loaded, plan: Services['plan']): Opened {
   if (!loaded.ok) return loaded;
   const { workbook, recipe } = loaded;
-  const made = plan(recipe, workbook.answers, workbook.display);
+  const progress = progressOf(workbook.events);
+  const made = plan(recipe, workbook.answers, workbook.display, atBench(progress));
   if (!made.ok) {
     const words = made.problems.map(problem => problemWords(problem).problem).join(' ');
     return { ok: false, problem: `"${workbook.name}" can't be planned. ${words}` };
   }
-  const progress = progressOf(workbook.events);
   return {
     ok: true,
     build: { workbook, recipe, plan: made.plan, progress },
@@ -26,8 +27,11 @@ export function openBuild(loaded: Loaded, plan: Services['plan']): Opened {
   };
 }
 
-/** The build after these events. */
-export function recorded(build: Build, events: readonly Event[]): Build {
+/** The build after these events: planned anew where something was measured, or was taken back. */
+export function recorded(build: Build, events: readonly Event[], plan: Services['plan']): Build {
   const workbook = events.reduce(record, build.workbook);
-  return { ...build, workbook, progress: progressOf(workbook.events) };
+  const progress = progressOf(workbook.events);
+  if (isSameBench(build.progress, progress)) return { ...build, workbook, progress };
+  const made = plan(build.recipe, workbook.answers, workbook.display, atBench(progress));
+  return { ...build, workbook, progress, plan: made.ok ? made.plan : build.plan };
 }

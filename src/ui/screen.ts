@@ -107,6 +107,7 @@ export type ScreenName =
   | 'pause'
   | 'resume'
   | 'mistake'
+  | 'measure'
   | 'keys';
 
 export type Outcome<State> = { readonly state: State; readonly asks: readonly Ask[] };

@@ -1,4 +1,5 @@
 import type { Display } from '../measure/quantities.js';
+import type { AtBench } from '../plan/as-cut.js';
 import type { MadePlan } from '../plan/make-plan.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
@@ -47,7 +48,7 @@ export type Services = {
   /** A clock that nobody can set, to notice when the wall clock was. */
   readonly steadyMs: () => number;
   readonly list: () => readonly ShelfLine[];
-  readonly plan: (recipe: Recipe, answers: Answers, display: Display) => MadePlan;
+  readonly plan: (recipe: Recipe, answers: Answers, display: Display, bench?: AtBench) => MadePlan;
   readonly load: (id: string) => Loaded;
   /** What the interview begins with where the next build is to be like this one. */
   readonly alike: (id: string) => Alike;

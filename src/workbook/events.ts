@@ -1,6 +1,8 @@
 import type { Minutes, Mm } from '../measure/quantities.js';
 import type { DayWork, Weather } from '../plan/told-day.js';
 
+import type { MeasureEvent } from './measure-events.js';
+
 /** What went wrong with a piece that has to be cut again. */
 export type SlipKind = 'short' | 'wrong-side' | 'split' | 'other';
 
@@ -68,6 +70,7 @@ export type Event =
     }
   /** Another helper: nothing that was told before counts for this one. */
   | { readonly kind: 'helper-changed'; readonly atMs: number }
+  | MeasureEvent
   /** A cut piece is lost for its place; its step has one more to cut. */
   | {
       readonly kind: 'piece-spoiled';

@@ -1,4 +1,11 @@
 import type { Event } from './events.js';
+import {
+  type Found,
+  findMore,
+  type MeasureEvent,
+  NOTHING_FOUND,
+  oneLess,
+} from './measure-events.js';
 import { standingEvents } from './taken-back.js';
 import type { Progress, Timer } from './workbook.js';
 import { workedUntil } from './worked-time.js';
@@ -15,6 +22,7 @@ type Draft = {
   readonly briefed: Set<string>;
   readonly toolsBriefed: Map<string, number>;
   helperBefore: Progress['helperBefore'];
+  found: Found;
   readonly rackChanges: Progress['rackChanges'][number][];
   paused: Progress['paused'];
   lastStep: string | undefined;
@@ -59,6 +67,7 @@ function blankDraft(): Draft {
     briefed: new Set(),
     toolsBriefed: new Map(),
     helperBefore: undefined,
+    found: NOTHING_FOUND,
     rackChanges: [],
     paused: undefined,
     lastStep: undefined,
@@ -102,13 +111,9 @@ function apply(draft: Draft, event: Event): void {
       draft.started = true;
       return;
     case 'piece-done':
-      draft.tallies.set(event.step, (draft.tallies.get(event.step) ?? 0) + event.count);
-      return;
     case 'check-made':
-      draft.checks.add(`${event.step}#${event.check}`);
-      return;
     case 'step-done':
-      draft.done.add(event.step);
+      applyWork(draft, event);
       return;
     case 'step-visited':
     case 'rags-laid':
@@ -143,6 +148,12 @@ function apply(draft: Draft, event: Event): void {
     case 'helper-changed':
       applyToHelper(draft, event);
       return;
+    case 'size-measured':
+    case 'measure-dropped':
+    case 'first-measured':
+    case 'diagonals-measured':
+      applyMeasure(draft, event);
+      return;
     case 'piece-spoiled':
     case 'board-added':
     case 'board-spoiled':
@@ -151,6 +162,20 @@ function apply(draft: Draft, event: Event): void {
     default:
       unknownEvent(event);
   }
+}
+
+type WorkEvent = Extract<Event, { readonly kind: 'piece-done' | 'check-made' | 'step-done' }>;
+
+function applyWork(draft: Draft, event: WorkEvent): void {
+  if (event.kind === 'step-done') draft.done.add(event.step);
+  else if (event.kind === 'check-made') draft.checks.add(`${event.step}#${event.check}`);
+  else draft.tallies.set(event.step, (draft.tallies.get(event.step) ?? 0) + event.count);
+}
+
+/** A first piece that is right is the check on the first piece. */
+function applyMeasure(draft: Draft, event: MeasureEvent): void {
+  draft.found = findMore(draft.found, event);
+  if (event.kind === 'first-measured' && event.isRight) draft.checks.add(`${event.step}#0`);
 }
 
 type HelperEvent = Extract<
@@ -189,6 +214,7 @@ function applyToRack(draft: Draft, event: RackEvent): void {
   if (event.kind === 'piece-spoiled') {
     draft.tallies.set(event.step, event.good);
     draft.done.delete(event.step);
+    draft.found = oneLess(draft.found, event.mark);
   }
   const soFar = { tallies: new Map(draft.tallies), done: new Set(draft.done) };
   if (event.kind === 'board-added') {

@@ -95,6 +95,9 @@ function wordsOf(event: Event): string | undefined {
   if (event.kind === 'step-done') return 'step done';
   if (event.kind === 'check-made') return 'check made';
   if (event.kind === 'timer-started') return `timer started: ${event.name}`;
+  if (event.kind === 'size-measured') return 'a length measured';
+  if (event.kind === 'first-measured') return 'the first piece measured';
+  if (event.kind === 'diagonals-measured') return 'diagonals measured';
   if (event.kind === 'piece-spoiled') return '1 piece spoiled, to be cut again';
   if (event.kind !== 'piece-done') return undefined;
   return event.count === 1 ? '1 piece done' : `${event.count} pieces done`;

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { MEASURE_FORMS } from './measure-forms.js';
 
 /**
  * What a saved build may hold, field by field. Every object is strict: an unknown field means damage
@@ -104,6 +105,7 @@ const event = z.discriminatedUnion('kind', [
     then: z.string(),
     buy: z.string(),
   }),
+  ...MEASURE_FORMS,
   z.strictObject({ kind: z.literal('taken-back'), atMs }),
 ]);
 

@@ -16,6 +16,10 @@ export function canBeTakenBack({ kind }: Event): boolean {
     case 'tools-briefed':
     case 'rags-laid':
     case 'helper-changed':
+    case 'size-measured':
+    case 'measure-dropped':
+    case 'first-measured':
+    case 'diagonals-measured':
     case 'piece-spoiled':
     case 'board-added':
     case 'board-spoiled':

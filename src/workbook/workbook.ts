@@ -3,6 +3,7 @@ import type { ToldDays } from '../plan/told-day.js';
 import type { AddedBoards, SpoiledBoard, SpoiledPiece } from '../plan/work-so-far.js';
 import type { Answers } from '../recipe/values.js';
 import type { Event, SlipKind } from './events.js';
+import type { Found } from './measure-events.js';
 
 /** One builder's copy of a recipe: what is saved. The rest of a build's state follows from it. */
 export type Workbook = {
@@ -82,6 +83,8 @@ export type Progress = {
   readonly toolsBriefed: ReadonlyMap<string, number>;
   /** What the helper brought along; none where nothing is known of earlier builds. */
   readonly helperBefore: HelperBefore | undefined;
+  /** What was measured, and what was cut by then. */
+  readonly found: Found;
   /** What changed on the rack besides the cuts of the plan, in order. */
   readonly rackChanges: readonly (Spoiled | AddedBoards | BadBoard)[];
   readonly paused:

@@ -136,6 +136,7 @@ export function programOn(options: ProgramOptions = {}) {
     pause: made('pause'),
     resume: made('resume'),
     mistake: made('mistake'),
+    measure: made('measure'),
   };
   const session = new Session({
     services: bench.services,

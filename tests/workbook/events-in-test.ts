@@ -7,6 +7,17 @@ const step = fc.constantFrom('cut-frame/1', 'cut-frame/2', 'notch-rails', 'seal'
 const timer = fc.constantFrom('clamp', 'dwell', 'dry');
 const text = fc.string({ maxLength: 12, unit: 'grapheme' });
 
+const length = fc.double({ min: 1, max: 6000, noNaN: true });
+const what = fc.constantFrom('2x4.width', 'seat', 'end_panel.opening_height');
+const cut = fc.array(
+  fc.record({
+    mark: fc.constantFrom('A', 'B', 'AA'),
+    length,
+    pieces: fc.array(fc.constantFrom('rail/1', 'rail/2'), { maxLength: 2 }),
+  }),
+  { maxLength: 3 },
+);
+
 type Forms = { [Kind in Event['kind']]: fc.Arbitrary<Extract<Event, { readonly kind: Kind }>> };
 
 /** One generator for each kind of entry: the compiler misses a new kind here. */
@@ -89,6 +100,35 @@ const FORMS: Forms = {
     good: fc.nat({ max: 14 }),
     then: text,
     buy: text,
+  }),
+  'size-measured': fc.record({
+    kind: fc.constant('size-measured'),
+    atMs,
+    step,
+    what,
+    readings: fc.array(length, { maxLength: 4 }),
+    value: length,
+    isTaken: fc.boolean(),
+    cut,
+  }),
+  'measure-dropped': fc.record({ kind: fc.constant('measure-dropped'), atMs, step, what, cut }),
+  'first-measured': fc.record({
+    kind: fc.constant('first-measured'),
+    atMs,
+    step,
+    planned: length,
+    measured: length,
+    isRight: fc.boolean(),
+  }),
+  'diagonals-measured': fc.record({
+    kind: fc.constant('diagonals-measured'),
+    atMs,
+    step,
+    number: fc.integer({ min: 1, max: 8 }),
+    long: length,
+    wide: length,
+    one: length,
+    other: length,
   }),
   'board-added': fc.record({
     kind: fc.constant('board-added'),

@@ -1,10 +1,13 @@
+import { formatLength } from '../../../measure/format-length.js';
 import type { Plan } from '../../../plan/plan.js';
 import { listWords } from '../../../text/list.js';
 import { count } from '../../../text/plural.js';
 import type { Event } from '../../../workbook/events.js';
+import type { MeasureEvent } from '../../../workbook/measure-events.js';
 
 /** What would be taken back, in words: `2 pieces of "Cut the frame"`, `the note "buy brads"`. */
-export function eventWords(event: Event, { steps, cautions, tools }: Plan): string {
+export function eventWords(event: Event, plan: Plan): string {
+  const { steps, cautions, tools } = plan;
   const of = 'step' in event ? `"${titleOf(event.step, steps)}"` : '';
   switch (event.kind) {
     case 'piece-done':
@@ -39,6 +42,11 @@ export function eventWords(event: Event, { steps, cautions, tools }: Plan): stri
       return `${count(event.count, 'board')} of ${event.section} added to the rack`;
     case 'board-spoiled':
       return `${event.board} of ${event.section} is bad`;
+    case 'size-measured':
+    case 'measure-dropped':
+    case 'first-measured':
+    case 'diagonals-measured':
+      return measureWords(event, plan);
     case 'clock-set-back':
     case 'build-started':
     case 'step-visited':
@@ -60,4 +68,20 @@ function toolName(id: string, tools: Plan['tools']): string {
 
 function countedIn(id: string, steps: Plan['steps']): string {
   return steps.find(step => step.id === id)?.tally?.of ?? 'piece';
+}
+
+function measureWords(event: MeasureEvent, { display, measures }: Plan): string {
+  switch (event.kind) {
+    case 'first-measured':
+      return `the first piece, measured at ${formatLength(event.measured, display)}`;
+    case 'diagonals-measured':
+      return 'the two diagonals';
+    case 'size-measured':
+    case 'measure-dropped': {
+      const say = measures.find(({ id }) => id === event.what)?.say ?? event.what;
+      if (event.kind === 'measure-dropped') return `"${say}" counts as planned again`;
+      const counts = event.isTaken ? ', which counts' : ', with the plan left as it is';
+      return `"${say}" measured at ${formatLength(event.value, display)}${counts}`;
+    }
+  }
 }

@@ -5,6 +5,7 @@ import { briefingRoom, isReadToEnd } from './briefing-rows.js';
 import { type Move, nextMove } from './next-move.js';
 import { type ReadingKind, type StepState, shownStep } from './state.js';
 import { subjectOf } from './subject.js';
+import { isMeasured, toMeasure } from './to-measure.js';
 
 const BACK: KeyHint = { key: 'esc', does: 'back to the step' };
 
@@ -108,12 +109,14 @@ function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHin
   const counted: readonly KeyHint[] = open && step.tally ? [{ key: '+ -', does: 'count' }] : [];
   const ticked: readonly KeyHint[] =
     open && step.look.length > 0 ? [{ key: numberKeys(step.look.length), does: 'tick' }] : [];
+  const here = isMeasured(toMeasure(step, build.plan));
   const timer = step.timers.length > 0 ? 'timer' : 'timers';
   return [
     { key: 'space', does: unread ? 'read on' : bigKeyDoes(move) },
     { key: 'u', does: 'undo' },
     { key: '?', does: 'keys' },
     ...counted,
+    ...(here && open ? [MEASURE] : []),
     ...(move.kind === 'brief' && move.page.kind === 'refresh'
       ? [{ key: 'f', does: 'another helper' }]
       : []),
@@ -130,12 +133,15 @@ function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHin
     ...(open ? [{ key: 'd', does: 'done anyway' }] : []),
     { key: 'b', does: 'plan' },
     { key: 'g', does: 'words' },
+    ...(here && open ? [] : [MEASURE]),
     { key: 'backspace', does: 'step before' },
     { key: 'up/down', does: 'scroll' },
     { key: 'right', does: 'look ahead' },
     { key: 'esc', does: 'leave' },
   ];
 }
+
+const MEASURE: KeyHint = { key: 's', does: 'measured' };
 
 function bigKeyDoes(move: Move): string {
   return move.kind === 'brief' && move.page.kind !== 'read' ? 'signed off' : BIG_KEY[move.kind];

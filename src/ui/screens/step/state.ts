@@ -48,8 +48,10 @@ export function open({ build, nowMs }: Context): StepState {
 }
 
 /** The step that is seen; none when all are done. */
-export function shownStep({ step }: StepState, { plan }: Build): Step | undefined {
-  return plan.steps.find(({ id }) => id === step);
+export function shownStep({ step }: StepState, build: Build): Step | undefined {
+  const found = build.plan.steps.find(({ id }) => id === step);
+  // Measured lengths make other steps of the ones that cut: then the one that comes now is seen.
+  return found ?? (step === undefined ? undefined : stepToOpen(build));
 }
 
 export function show(state: StepState): Outcome<StepState> {

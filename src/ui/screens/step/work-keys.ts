@@ -89,6 +89,8 @@ function pressAnywhere(state: StepState, key: Key, { build, step }: Bench): Outc
       return asking(state, [{ kind: 'go', to: 'pause' }]);
     case 'm':
       return asking(state, [{ kind: 'go', to: 'mistake' }]);
+    case 's':
+      return asking(state, [{ kind: 'go', to: 'measure' }]);
     case 't':
       return asking(state, [{ kind: 'go', to: 'timers' }]);
     case '?':

@@ -1,0 +1,27 @@
+import type { Display, Mm } from '../measure/quantities.js';
+import { snap } from '../measure/round.js';
+import type { MeasureRow } from './measures.js';
+
+/** Several readings of one length: the one that counts, and how far they are apart. */
+export type Readings = { readonly value: Mm; readonly spread: Mm };
+
+/**
+ * What readings come to. An average is kept to half a mark of the tape: over thirteen slats the other half
+ * would add up. Three readings of 3-3/8, 3-7/16 and 3-3/8 in average 3-13/32 in.
+ */
+export function readingsOf(
+  readings: readonly Mm[],
+  take: MeasureRow['take'],
+  { grid }: Display,
+): Readings {
+  const least = Math.min(...readings);
+  const most = Math.max(...readings);
+  const average = readings.reduce((sum, it) => sum + it, 0) / readings.length;
+  const value = { average: snap(average, grid / 2), least, most }[take];
+  return { value, spread: most - least };
+}
+
+/** The grid on which such a value is written: half a mark where it was averaged. */
+export function finer(display: Display): Display {
+  return { ...display, grid: display.grid / 2 };
+}

@@ -1,0 +1,100 @@
+import { formatLength } from '../../../measure/format-length.js';
+import { inches } from '../../../measure/inch.js';
+import type { Mm } from '../../../measure/quantities.js';
+import { lessThan } from '../../../measure/tolerance.js';
+import { type CutPieces, cutPieces } from '../../../plan/as-cut.js';
+import { makePlan } from '../../../plan/make-plan.js';
+import type { MeasureRow } from '../../../plan/measures.js';
+import { changesNothing, planChanges } from '../../../plan/plan-changes.js';
+import { finer, type Readings, readingsOf } from '../../../plan/readings.js';
+import { problemWords } from '../../../recipe/problem-words.js';
+import { count } from '../../../text/plural.js';
+import type { Event } from '../../../workbook/events.js';
+import type { Build } from '../../screen.js';
+import { stepToOpen } from '../step/shown-step.js';
+import type { Answer } from './state.js';
+
+/** Readings further apart than this are boards to be sorted, or a frame out of true; common practice. */
+const WIDE_APART: Mm = inches(1 / 16);
+
+/** What follows if these readings count instead of the plan; nothing is written by asking. */
+export function answerToLength(
+  row: MeasureRow,
+  readings: readonly Mm[],
+  build: Build,
+  nowMs: number,
+): Answer {
+  const { display } = build.plan;
+  const found = readingsOf(readings, row.take, display);
+  const cut = cutPieces(build.plan, build.progress);
+  const about = { atMs: nowMs, step: stepId(build), what: row.id, readings, value: found.value };
+  const taken: Event = { kind: 'size-measured', ...about, isTaken: true, cut };
+  const left: Event = { kind: 'size-measured', ...about, isTaken: false, cut: [] };
+  const measured = new Map(build.progress.found.measured).set(row.id, found.value);
+  const verdict = verdictOf(row, readings, found, build);
+  const { stands, blocks } = withPlan(build, measured, cut);
+  if (!stands) return { verdict, blocks, take: [left], does: 'write it down, leave the plan' };
+  const leave = { does: 'leave as planned', events: [left] };
+  return { verdict, blocks, take: [taken], does: 'take it over', leave };
+}
+
+/** What follows if the planned length counts again. */
+export function answerToDropping(row: MeasureRow, build: Build, nowMs: number): Answer {
+  const { display } = build.plan;
+  const cut = cutPieces(build.plan, build.progress);
+  const measured = new Map(build.progress.found.measured);
+  measured.delete(row.id);
+  const { stands, blocks } = withPlan(build, measured, cut);
+  if (!stands) return { verdict: 'It has to stay.', blocks, take: [], does: 'back' };
+  return {
+    blocks,
+    verdict: `Planned again: ${formatLength(row.planned.value, display)}.`,
+    take: [{ kind: 'measure-dropped', atMs: nowMs, step: stepId(build), what: row.id, cut }],
+    does: 'count on the plan again',
+  };
+}
+
+function stepId(build: Build): string {
+  return stepToOpen(build)?.id ?? build.plan.steps.at(-1)?.id ?? '';
+}
+
+function verdictOf(
+  { planned }: MeasureRow,
+  readings: readonly Mm[],
+  { value, spread }: Readings,
+  { plan }: Build,
+): string {
+  const say = (mm: Mm) => formatLength(mm, finer(plan.display));
+  const by = `Measured ${say(value)}, planned ${say(planned.value)}.`;
+  if (readings.length < 2) return by;
+  const apart = `${count(readings.length, 'reading')}, ${say(spread)} apart.`;
+  return `${by} ${apart}${lessThan(WIDE_APART, spread) ? ' That is much: sort them, or measure each place.' : ''}`;
+}
+
+type Outlook = { readonly stands: boolean; readonly blocks: Answer['blocks'] };
+
+/** The plan with these lengths, beside the one that counts now. */
+function withPlan(
+  build: Build,
+  measured: ReadonlyMap<string, Mm>,
+  cut: readonly CutPieces[],
+): Outlook {
+  const { recipe, workbook, plan, progress } = build;
+  const bench = { measured, cut, isBought: true };
+  const made = makePlan(recipe, workbook.answers, workbook.display, bench);
+  if (!made.ok) {
+    const lines = made.problems.map(problem => problemWords(problem).problem);
+    const title = 'With this the piece cannot stand as it is drawn';
+    return { stands: false, blocks: [{ title, lines }] };
+  }
+  const changes = planChanges({ before: plan, after: made.plan, cut, done: progress.done });
+  if (changesNothing(changes)) {
+    return { stands: true, blocks: [{ title: 'Nothing else changes by it.', lines: [] }] };
+  }
+  const blocks = [
+    { title: 'What changes, of what is not made yet', lines: changes.toCome },
+    { title: 'What is made stays as it is', lines: changes.stays },
+    { title: 'Look at', lines: changes.heed },
+  ];
+  return { stands: true, blocks: blocks.filter(({ lines }) => lines.length > 0) };
+}

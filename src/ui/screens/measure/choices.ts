@@ -1,0 +1,56 @@
+import { formatLength } from '../../../measure/format-length.js';
+import type { MeasureRow } from '../../../plan/measures.js';
+import type { Plan } from '../../../plan/plan.js';
+import { finer } from '../../../plan/readings.js';
+import { squareSize } from '../../../plan/square-words.js';
+import type { SquareRow } from '../../../plan/squares.js';
+import type { CutStep } from '../../../plan/work-so-far.js';
+import type { Build } from '../../screen.js';
+import { stepToOpen } from '../step/shown-step.js';
+import { toMeasure } from '../step/to-measure.js';
+
+/** What can be measured, and entered. */
+export type Choice =
+  | { readonly kind: 'first'; readonly cutting: CutStep }
+  | { readonly kind: 'length'; readonly row: MeasureRow }
+  | { readonly kind: 'diagonals'; readonly frame: SquareRow };
+
+/** What belongs to the step at hand first, then the boards, then everything else. */
+export function choicesOf(build: Build): readonly Choice[] {
+  const { plan } = build;
+  const { cutting, sizes: own, frames } = toMeasure(stepToOpen(build), plan);
+  const first: readonly Choice[] = cutting === undefined ? [] : [{ kind: 'first', cutting }];
+  const sizes = plan.measures.filter(({ kind }) => kind === 'size');
+  const boards = plan.measures.filter(({ kind }) => kind === 'board');
+  const under = boards.filter(({ id }) => id.startsWith(`${cutting?.section ?? ''}.`));
+  return [
+    ...first,
+    ...own.map(asLength),
+    ...frames.map((frame): Choice => ({ kind: 'diagonals', frame })),
+    ...under.map(asLength),
+    ...boards.filter(row => !under.includes(row)).map(asLength),
+    ...sizes.filter(row => !own.includes(row)).map(asLength),
+  ];
+}
+
+function asLength(row: MeasureRow): Choice {
+  return { kind: 'length', row };
+}
+
+/** A choice as a line of the list: what, and what it is by the plan or as it was measured. */
+export function choiceWords(choice: Choice, { plan }: Build): string {
+  switch (choice.kind) {
+    case 'first':
+      return `First piece at this stop: ${formatLength(choice.cutting.length, plan.display)}`;
+    case 'diagonals':
+      return `Diagonals of the frame, ${squareSize(choice.frame, plan.display)}`;
+    case 'length':
+      return `${choice.row.say}: ${lengthWords(choice.row, plan)}`;
+  }
+}
+
+function lengthWords({ planned, measured }: MeasureRow, { display }: Plan): string {
+  const by = formatLength(planned.value, display);
+  if (measured === undefined) return by;
+  return `measured ${formatLength(measured.value, finer(display))}, planned ${by}`;
+}

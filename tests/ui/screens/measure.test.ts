@@ -1,0 +1,286 @@
+import { describe, expect, test } from 'vitest';
+import { readArguments } from '../../../src/commands/arguments.js';
+import { showCommand } from '../../../src/commands/show.js';
+import { inches } from '../../../src/measure/inch.js';
+import type { Plan, Step } from '../../../src/plan/plan.js';
+import type { Build } from '../../../src/ui/screen.js';
+import { measureScreen } from '../../../src/ui/screens/measure/screen.js';
+import { stepScreen } from '../../../src/ui/screens/step/screen.js';
+import type { Event } from '../../../src/workbook/events.js';
+import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
+import { libraryOf } from '../../support/library.js';
+import { benchBuild, usedOn } from '../../support/measured-build.js';
+import { ROOM, TUESDAY_MS } from '../../support/open-build.js';
+import { screenPage } from '../../support/screen-page.js';
+
+const atMs = TUESDAY_MS;
+const NEW = benchBuild();
+
+function stepNamed(words: string, { plan }: Build = NEW): Step {
+  const found = plan.steps.find(({ title }) => title.includes(words));
+  if (found === undefined) throw new Error(`no step ${words}`);
+  return found;
+}
+
+function visited(words: string, build: Build = NEW): Event {
+  return { kind: 'step-visited', atMs, step: stepNamed(words, build).id };
+}
+
+function counted(words: string, count: number): Event {
+  return { kind: 'piece-done', atMs, step: stepNamed(words).id, count };
+}
+
+/** At the stop for the posts of the planters: 16 at 17 in. */
+const AT_POSTS = benchBuild([visited('at 17 in')]);
+/** Five of them are cut. */
+const FIVE_POSTS = benchBuild([visited('at 17 in'), counted('at 17 in', 5)]);
+/** The boards are there, nothing is sawn. */
+const SORTING = benchBuild([visited('sort the boards')]);
+
+const FINISHED_TO_STAND: Build = benchBuild([
+  ...NEW.plan.steps
+    .slice(0, NEW.plan.steps.indexOf(stepNamed('Stand the end panels up')))
+    .map(({ id }): Event => ({ kind: 'step-done', atMs, step: id })),
+  visited('Stand the end panels up'),
+]);
+
+function answerAt(build: Build, keys: string) {
+  const { stage } = usedOn(measureScreen, build).press(keys).state;
+  if (stage.kind !== 'answer') throw new Error(`at ${stage.kind}, not at an answer`);
+  return stage.answer;
+}
+
+function linesOf(build: Build, keys: string): string {
+  const { verdict, blocks } = answerAt(build, keys);
+  return [verdict, ...blocks.flatMap(({ title, lines }) => [title, ...lines])].join('\n');
+}
+
+function row(build: Build, words: string): string {
+  const used = usedOn(measureScreen, build, { size: { columns: 120, rows: 40 } });
+  const page = screenPage(measureScreen, used.state, used.at);
+  const line = page.split('\n').findIndex(it => it.includes(words));
+  const first = page.split('\n').findIndex(it => /^. 1 {2}/.test(it));
+  if (line < 0) throw new Error(`nothing to measure called ${words} in\n${page}`);
+  return `${'down '.repeat(line - first)}enter`;
+}
+
+test('one key at the step opens it', () => {
+  expect(usedOn(stepScreen, AT_POSTS).press('s').asks).toEqual([{ kind: 'go', to: 'measure' }]);
+  const hints = stepScreen.hints(
+    usedOn(stepScreen, AT_POSTS).state,
+    usedOn(stepScreen, AT_POSTS).at,
+  );
+  expect(hints).toContainEqual({ key: 's', does: 'measured' });
+});
+
+describe('the first piece at a stop', () => {
+  test('1/4 in short: the stop goes 1/4 in away, the piece is set aside and another one cut', () => {
+    const lines = linesOf(AT_POSTS, '1 "16-3/4" enter');
+    expect(lines).toContain('1/4 in too short.');
+    expect(lines).toContain('Move the stop 1/4 in away from the blade');
+    const used = usedOn(measureScreen, AT_POSTS).press('1 "16-3/4" enter');
+    const kinds = used
+      .press('end space')
+      .asks.flatMap(ask => (ask.kind === 'record' ? ask.events.map(({ kind }) => kind) : []));
+    expect(kinds).toEqual(['first-measured', 'piece-spoiled']);
+  });
+
+  test('1/16 in short: the stop goes 1/16 in away; the piece still serves, and is counted', () => {
+    const lines = linesOf(AT_POSTS, '1 "16-15/16" enter');
+    expect(lines).toContain('Move the stop 1/16 in away from the blade');
+    const used = usedOn(measureScreen, AT_POSTS).press('1 "16-15/16" enter end space');
+    const { id } = stepNamed('at 17 in');
+    expect(used.build.progress.tallies.get(id)).toBe(1);
+    expect(used.build.progress.checks.has(`${id}#0`)).toBe(false);
+  });
+
+  test('1/16 in long: it goes toward the blade, and nothing is lost', () => {
+    const lines = linesOf(AT_POSTS, '1 "17-1/16" enter');
+    expect(lines).toMatch(/Move the stop 1\/16 in toward the blade[\s\S]*nothing is lost/);
+  });
+
+  test.each(['17', '16-31/32', '17-1/32'])(
+    '%s in is right: counted, and its check is made',
+    read => {
+      const { build } = usedOn(measureScreen, AT_POSTS).press(`1 "${read}" enter space`);
+      const { id } = stepNamed('at 17 in');
+      expect(build.progress.tallies.get(id)).toBe(1);
+      expect(build.progress.checks.has(`${id}#0`)).toBe(true);
+    },
+  );
+
+  test('a length that cannot be meant is not taken', () => {
+    expect(usedOn(measureScreen, AT_POSTS).press('1 "7" enter').state.stage.kind).toBe('reading');
+  });
+});
+
+describe('boards narrower than planned', () => {
+  const NARROW = '"3-3/8" enter "3-7/16" enter "3-3/8" enter "3-5/16" enter enter';
+
+  test('the readings are told with their spread, and what follows before it counts', () => {
+    const lines = linesOf(FIVE_POSTS, `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW}`);
+    expect(lines).toContain('Measured 3-3/8 in, planned 3-1/2 in. 4 readings, 1/8 in apart.');
+    expect(lines).toMatch(/11 posts: 17 in becomes 17-1\/8 in/);
+    expect(lines).toMatch(/5 posts: cut at 17 in; would be 17-1\/8 in now/);
+  });
+
+  test('until it is taken over the plan stays; left, it is only written down', () => {
+    const asked = usedOn(measureScreen, FIVE_POSTS).press(
+      `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW}`,
+    );
+    expect(asked.asks).toEqual([]);
+    const { build } = asked.press('l');
+    expect(build.plan).toBe(FIVE_POSTS.plan);
+    expect(build.progress.found.readings).toMatchObject([
+      { kind: 'size-measured', isTaken: false },
+    ]);
+  });
+
+  test('taken over, cut pieces stay and the others follow; undone, all is as it was', () => {
+    const used = usedOn(measureScreen, FIVE_POSTS).press(
+      `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW} end space`,
+    );
+    expect(stepNamed('5 at 17 in', used.build).tally?.count).toBe(5);
+    expect(stepNamed('11 at 17-1/8 in', used.build).tally?.count).toBe(11);
+    const back = usedOn(stepScreen, used.build).press('u u').build;
+    expect(back.plan.cutList).toEqual(FIVE_POSTS.plan.cutList);
+    expect(back.progress.tallies.get(stepNamed('at 17 in').id)).toBe(5);
+  });
+
+  test('it is the same after saving and loading', () => {
+    const { build } = usedOn(measureScreen, FIVE_POSTS).press(
+      `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW} end space`,
+    );
+    const read = fromSaved(toSaved(build.workbook));
+    expect(read.ok && benchBuild(read.workbook.events.slice(1)).plan.cutList).toEqual(
+      build.plan.cutList,
+    );
+  });
+
+  test('measured again it is corrected, and the plan can count again', () => {
+    const first = usedOn(measureScreen, SORTING).press(
+      `${row(SORTING, 'Width of the 2x4')} ${NARROW} end space`,
+    ).build;
+    const again = usedOn(measureScreen, first).press(
+      `${row(first, 'Width of the 2x4')} 1 "3-7/16" enter enter end space`,
+    ).build;
+    expect(again.progress.found.measured.get('2x4.width')).toBeCloseTo(inches(3 + 7 / 16), 6);
+    const planned = usedOn(measureScreen, again).press(
+      `${row(again, 'Width of the 2x4')} 2 end space`,
+    ).build;
+    expect(planned.plan.cutList).toEqual(SORTING.plan.cutList);
+    expect(planned.plan.spacing).toEqual(SORTING.plan.spacing);
+  });
+
+  test('a spoiled post of those that stay is cut again by what is measured', () => {
+    const used = usedOn(measureScreen, FIVE_POSTS).press(
+      `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW} end space`,
+    );
+    const { id } = stepNamed('5 at 17 in', used.build);
+    const { mark } = used.build.plan.cutList.find(it => it.name === 'Post' && it.count === 5) ?? {
+      mark: '',
+    };
+    const spoiled = benchBuild([
+      ...used.build.workbook.events.slice(1),
+      {
+        kind: 'piece-spoiled',
+        atMs,
+        step: id,
+        section: '2x4',
+        mark,
+        what: 'split',
+        left: 0,
+        good: 4,
+        then: '',
+        buy: '',
+      },
+    ]);
+    expect(stepNamed('4 at 17 in', spoiled).tally?.count).toBe(4);
+    expect(stepNamed('12 at 17-1/8 in', spoiled).tally?.count).toBe(12);
+  });
+});
+
+describe('every figure of later steps is that of a fresh plan made from what was measured', () => {
+  const taken = usedOn(measureScreen, SORTING).press(
+    `${row(SORTING, 'Width of the 2x4')} "3-3/8" enter enter end space`,
+  ).build;
+  const both = usedOn(
+    measureScreen,
+    benchBuild([...taken.workbook.events.slice(1), visited('Stand the end panels up', taken)]),
+  );
+  const { build } = both.press(`1 "47-15/16" enter enter end space`);
+  const read = readArguments(
+    'show plan planter-bench --measured 2x4.width=3-3/8in --measured seat=47-15/16in'.split(' '),
+  );
+  if (!read.ok) throw new Error(read.problems.join());
+  const { out, code } = showCommand(read.value, libraryOf());
+  const fresh = JSON.parse(out) as Plan;
+
+  test('the fresh plan is made by the command line, without a build', () => {
+    expect(code).toBe(0);
+    expect(fresh.steps.length).toBe(build.plan.steps.length);
+  });
+
+  test.each(build.plan.steps.map(step => [step.title, step] as const))('%s', (_, step) => {
+    const other = fresh.steps.find(({ id }) => id === step.id);
+    expect(withoutBoards(step)).toEqual(other && withoutBoards(other));
+  });
+
+  test('and of all lists beside the steps', () => {
+    const plain = (plan: Plan) =>
+      JSON.parse(
+        JSON.stringify([plan.cutList, plan.spacing, plan.notches, plan.screws, plan.sizes]),
+      );
+    expect(plain(build.plan)).toEqual(plain(fresh));
+  });
+});
+
+/** Which board a piece comes from is another matter: in a build the boards are there already. */
+function withoutBoards({ big, title, say, look, tally, settings, why }: Step) {
+  const own = settings.map(({ name, text }) => [name, text.replace(/: \d+ from no\. .*$/, '')]);
+  return { big, title, say, look, tally, why, settings: own };
+}
+
+describe('diagonals of a frame', () => {
+  const GLUING = benchBuild([visited('Glue and screw the end panels')]);
+
+  test('a quarter inch apart: how far to push, which way, and what to aim at', () => {
+    // A panel of 18 x 15 in: diagonals of 23.4308 in. Apart by 1/4 in the 18 in side is pushed by
+    // (23.5558 squared less 23.3058 squared) / (4 x 18) = 0.1627 in: 5/32 in on the rule.
+    const lines = linesOf(GLUING, `${row(GLUING, 'Diagonals')} "23-9/16" enter "23-5/16" enter`);
+    expect(lines).toContain('Push it 5/32 in.');
+    expect(lines).toContain('The diagonals are 1/4 in apart; up to 1/16 in is good here.');
+    expect(lines).toMatch(/so that the first diagonal gets shorter/);
+  });
+
+  test('a sixteenth apart is left', () => {
+    const lines = linesOf(GLUING, `${row(GLUING, 'Diagonals')} "23-7/16" enter "23-3/8" enter`);
+    expect(lines).toContain('Square enough: leave it.');
+  });
+
+  test('diagonals that no such frame has are read again first', () => {
+    const lines = linesOf(GLUING, `${row(GLUING, 'Diagonals')} "24-1/2" enter "24-7/16" enter`);
+    expect(lines).toContain('Measure again before you push.');
+  });
+});
+
+describe('a page of each', () => {
+  const NARROW = '"3-3/8" enter "3-7/16" enter "3-5/16" enter';
+  const scenes: readonly (readonly [string, Build, string])[] = [
+    ['measure-what', AT_POSTS, ''],
+    ['measure-readings', FIVE_POSTS, `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW} "3-3"`],
+    ['measure-changes', FIVE_POSTS, `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW} enter`],
+    ['measure-first', AT_POSTS, '1 "16-15/16" enter'],
+    ['measure-seat', FINISHED_TO_STAND, '1 "47-15/16" enter enter'],
+  ];
+  test.each(scenes.flatMap(scene => ([60, 80] as const).map(width => [...scene, width] as const)))(
+    '%s',
+    async (name, build, keys, width) => {
+      const used = usedOn(measureScreen, build, {
+        size: ROOM[width] ?? { columns: 80, rows: 18 },
+      }).press(keys);
+      const page = screenPage(measureScreen, used.state, used.at);
+      await expect(page).toMatchFileSnapshot(`../../pages/${name}-${width}.txt`);
+    },
+  );
+});
