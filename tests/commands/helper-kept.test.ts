@@ -38,7 +38,7 @@ function begin(name: string): {
   const opened = openBuild(services.create({ recipe: recipe.id, name, answers }), services.plan);
   if (!opened.ok) throw new Error(opened.problem);
   const save = (build: Build, events: readonly Event[]) => {
-    expect(services.save(recorded(build, events))).toEqual({ ok: true });
+    expect(services.save(recorded(build, events, services.plan))).toEqual({ ok: true });
   };
   return { build: opened.build, save };
 }
