@@ -44,13 +44,18 @@ function lengthMs(steps: readonly Step[]): number {
   return steps.reduce((sum, { minutes }) => sum + minutes.value * MINUTE_MS, 0);
 }
 
-/** Each step done when its minutes are over. */
+/** Each step done when its minutes are over, its pieces counted and its checks made. */
 function doneFrom(steps: readonly Step[], fromMs: number): readonly Event[] {
   return steps.flatMap((step, i): Event[] => {
     const atMs = fromMs + lengthMs(steps.slice(0, i + 1));
-    const done: Event = { kind: 'step-done', atMs, step: step.id };
-    if (step.tally === undefined) return [done];
-    return [{ kind: 'piece-done', atMs, step: step.id, count: step.tally.count }, done];
+    const { id, tally, look } = step;
+    return [
+      ...(tally === undefined
+        ? []
+        : [{ kind: 'piece-done', atMs, step: id, count: tally.count } as const]),
+      ...look.map((_, check): Event => ({ kind: 'check-made', atMs, step: id, check })),
+      { kind: 'step-done', atMs, step: id },
+    ];
   });
 }
 

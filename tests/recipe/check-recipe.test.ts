@@ -168,6 +168,16 @@ describe('each mistake is told at its mark', () => {
       ['There is no joint "seat_fox". Did you mean seat_fix?'],
     ],
     [
+      'a size in the plain words for a helper that has no such name',
+      [
+        [
+          'say: [Drive the screws.]',
+          'say: [Drive the screws.]\n    plain: ["We turn {‸screwz} in."]',
+        ],
+      ],
+      ['Nothing here is called "screwz".'],
+    ],
+    [
       'a tool and a caution that nobody knows',
       [
         ['- id: cut', '- ‸‸id: cut'],

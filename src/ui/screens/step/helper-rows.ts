@@ -62,11 +62,12 @@ function partRows({ step, build, at }: Work, columns: number): readonly Row[] {
   ];
 }
 
-/** The short rule of the tool that can hurt most: recipes name it first. */
+/** The short rule of the first tool that can hurt; glue hardly does. */
 function sayAloud(step: Work['step'], { plan }: Work['build']): string {
   const told = step.tools.flatMap(id => plan.tools.find(tool => tool.id === id)?.briefing ?? []);
-  const hurting = told.find(({ caution }) => caution !== undefined);
-  return hurting?.inShort ?? 'When something is not clear, I stop and ask.';
+  const hurting = told.filter(({ caution }) => caution !== undefined);
+  const worst = hurting.find(({ caution }) => caution !== 'glue') ?? hurting[0];
+  return worst?.inShort ?? 'When something is not clear, I stop and ask.';
 }
 
 function toolRows({ step, build, at }: Work, columns: number): readonly Row[] {
