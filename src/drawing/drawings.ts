@@ -1,4 +1,5 @@
 import type { Plan, Step } from '../plan/plan.js';
+import { assemblyDrawings } from './apart/assembly-drawings.js';
 import { drawBoards } from './boards-drawing.js';
 import { draw, VIEWS } from './draw.js';
 import {
@@ -7,6 +8,7 @@ import {
   screwDrawings,
   templateDrawings,
 } from './joint/joint-drawings.js';
+import { sectionDrawings } from './section/section-drawings.js';
 import { drawStepCorner } from './step-drawing.js';
 import type { Drawing, View } from './strokes.js';
 import { allParts } from './view.js';
@@ -35,6 +37,8 @@ export type NamedDrawing = {
 export function drawings(plan: Plan): readonly NamedDrawing[] {
   return [
     ...VIEWS.map(view => viewDrawing(view, plan)),
+    ...sheets('sections', 'section', sectionDrawings(plan)),
+    ...sheets('assemblies', 'apart', assemblyDrawings(plan)),
     ...plan.purchases.map(
       (purchase): NamedDrawing => ({
         name: fileName(`boards ${purchase.section}`),

@@ -6,17 +6,27 @@ import { drainFigures } from './planter-drain.js';
 import { type Room, roomIn } from './planter-inside.js';
 import { pottedWeight, soilFigures } from './planter-soil.js';
 import type { PlanterBox } from './planter-stands.js';
-import { potRows } from './pot-rows.js';
+import { potRows, standingPots } from './pot-rows.js';
 
 /** Each different planter once: what it holds, how it drains, and where its pots come to. */
 export function planterRows(boxes: readonly PlanterBox[], display: Display): readonly PlanterRow[] {
   const alike = new Map<string, PlanterRow>();
   for (const box of boxes) {
-    const row = planterRow(box, display);
-    if (row === undefined) continue;
+    const room = roomIn(
+      box.parts,
+      box.pots.flatMap(pot => pot.blocks),
+    );
+    if (room === undefined) continue;
+    const row = planterRow(box, room, display);
+    const standing = {
+      parts: box.parts.map(({ id }) => id),
+      floor: room.floor,
+      pots: standingPots(box.pots, room),
+    };
     const key = JSON.stringify(row, rounded);
     const known = alike.get(key);
-    alike.set(key, known === undefined ? row : { ...known, places: known.places + 1 });
+    const first = known?.first ?? standing;
+    alike.set(key, { ...row, ...known, first, places: (known?.places ?? 0) + 1 });
   }
   return [...alike.values()];
 }
@@ -26,10 +36,8 @@ function rounded(_key: string, value: unknown): unknown {
   return typeof value === 'number' ? value.toFixed(3) : value;
 }
 
-function planterRow(box: PlanterBox, display: Display): PlanterRow | undefined {
+function planterRow(box: PlanterBox, room: Room, display: Display): Omit<PlanterRow, 'first'> {
   const blocks = box.pots.flatMap(pot => pot.blocks);
-  const room = roomIn(box.parts, blocks);
-  if (room === undefined) return undefined;
   const planks = box.parts.filter(part => part.loose && !blocks.includes(part));
   return {
     name: box.name,

@@ -1,5 +1,6 @@
 import type { PotFit } from '../materials/pots.js';
 import type { Figure } from '../measure/figure.js';
+import type { Mm } from '../measure/quantities.js';
 
 /** One pot in its box, on its blocks. */
 export type PotRow = {
@@ -19,12 +20,31 @@ export type PotRow = {
 };
 
 /** A box for pots, or for soil. */
+/** Where a pot stands: its middle, the height of its foot, and its size. */
+export type StandingPot = {
+  readonly number: number;
+  readonly x: Mm;
+  readonly y: Mm;
+  readonly foot: Mm;
+  readonly height: Mm;
+  readonly diameter: Mm;
+};
+
+/** A planter of the piece by its boards and pots, to be drawn. */
+export type StandingPlanter = {
+  /** Ids of its parts. */
+  readonly parts: readonly string[];
+  readonly floor: Mm;
+  readonly pots: readonly StandingPot[];
+};
+
 export type PlanterRow = {
   readonly name: string;
   /** Steps that set its blocks and pots. */
   readonly steps: readonly string[];
-  /** How many are alike. */
+  /** How many are alike, and the first of them. */
   readonly places: number;
+  readonly first: StandingPlanter;
   readonly inside: { readonly long: Figure; readonly deep: Figure; readonly high: Figure };
   readonly pots: readonly PotRow[];
   /** All its pots soaked. */

@@ -9,7 +9,7 @@ import { OVER, type StackWish } from '../model/stack.js';
 import { listWords } from '../text/list.js';
 import { count } from '../text/plural.js';
 import { onTheTape } from './on-tape.js';
-import type { PotRow } from './planter.js';
+import type { PotRow, StandingPot } from './planter.js';
 import type { Room } from './planter-inside.js';
 
 /** A pot as it was answered, with the blocks that stand under it. */
@@ -44,6 +44,17 @@ export function potRows(
   display: Display,
 ): readonly PotRow[] {
   return pots.map(pot => potRow(pot, { room, others: pots.filter(it => it !== pot), display }));
+}
+
+/** Where each pot stands. */
+export function standingPots(pots: readonly PotOnBlocks[], room: Room): readonly StandingPot[] {
+  return pots.map(pot => ({
+    number: pot.number,
+    ...centerOf(pot, room),
+    foot: topOf(pot, room),
+    height: pot.height,
+    diameter: pot.diameter,
+  }));
 }
 
 type Round = {

@@ -34,7 +34,8 @@ export function drawCorner(input: CornerInput): Drawing {
   const { title, eye } = CORNER_SIGHTS[view];
   const boards = placed.map(one => ({ ...one, solid: movedSolid(one) }));
   const solids = boards.flatMap(({ solid }) => solid);
-  const all = bounds(solids);
+  // Sizes are those of the piece put together.
+  const all = bounds(placed.flatMap(({ part }) => part.solid));
   if (all === undefined) {
     return { ...BLANK, square: false, title, inWords: `${title}: no board stands here yet.` };
   }

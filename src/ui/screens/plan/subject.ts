@@ -1,8 +1,10 @@
+import { assemblyDrawings } from '../../../drawing/apart/assembly-drawings.js';
 import { jointDrawings, screwDrawings } from '../../../drawing/joint/joint-drawings.js';
+import { sectionDrawings } from '../../../drawing/section/section-drawings.js';
 import type { Plan } from '../../../plan/plan.js';
 import type { Subject } from '../../pictures.js';
 
-/** The finished piece, and closer the sheets of its joints. */
+/** The finished piece, and closer: cut through, pulled apart, and joint by joint. */
 export function planSubject(plan: Plan): Subject {
   const { model, display } = plan;
   return {
@@ -11,6 +13,11 @@ export function planSubject(plan: Plan): Subject {
     display,
     bright: [],
     standing: undefined,
-    closeUps: () => [...jointDrawings(plan), ...screwDrawings(plan)],
+    closeUps: () => [
+      ...sectionDrawings(plan),
+      ...assemblyDrawings(plan),
+      ...jointDrawings(plan),
+      ...screwDrawings(plan),
+    ],
   };
 }
