@@ -16,8 +16,19 @@ export type Purchase = {
   readonly missing: readonly string[];
   readonly kerf: Mm;
   readonly trim: Mm;
+  /** One board more, that the longest piece of a board without slack comes out of; none where all have slack. */
+  readonly spare?: Spare;
   /** Where strips cost less ripped than bought: `boards` are the strips, `buy` the boards to rip. */
   readonly ripped?: Ripped;
+};
+
+/** Boards whose pieces leave no room for a bad end, and what one board more would cost. */
+export type Spare = {
+  /** Numbers of those boards. */
+  readonly tight: readonly number[];
+  readonly length: Figure;
+  /** 0 without prices. */
+  readonly cost: Figure;
 };
 
 export type BuyLine = { readonly length: Figure; readonly count: number; readonly each: Figure };

@@ -9,6 +9,7 @@ import { sectionProblem } from './purchase-problem.js';
 import { missingWords, proofWords } from './purchase-words.js';
 import { cheaperRipped } from './rip-purchase.js';
 import type { Setting } from './setting.js';
+import { spareFor } from './spare.js';
 
 /** Boards to buy and to cut, section by section in the order of the cut list; `bought` knows those that are there. */
 export function purchases(
@@ -33,6 +34,7 @@ function purchase(rows: readonly CutRow[], section: string, setting: Setting): P
   const [first] = rows;
   if (!first) throw new Error('a section without pieces');
   const boards = boughtBoards(asked, plan, rows);
+  const spare = spareFor(asked, boards);
   return {
     section,
     width: first.width,
@@ -49,6 +51,7 @@ function purchase(rows: readonly CutRow[], section: string, setting: Setting): P
       COMPUTED,
     ),
     proof: { kind: plan.proof.kind, words: proofWords(plan, asked) },
+    ...(spare === undefined ? {} : { spare }),
     missing: missingWords(plan, rows, setting.display),
     kerf: setting.saw.kerf.value,
     trim: setting.trim,

@@ -71,8 +71,10 @@ function rippedFrom(
     display,
   };
   const buy = buyOf(asked, ripped, setting);
+  // A spare strip comes out of the boards that are ripped.
+  const { spare: _, ...rest } = best;
   return {
-    ...best,
+    ...rest,
     boards: boughtBoards({ ...asked, problem: ripped.problem }, ripped.plan, rows),
     buy,
     cost: figure(ripped.cost, 'cents', `${section} to rip at the prices you gave`, COMPUTED),

@@ -2,6 +2,7 @@ import { formatBoardLength, formatLength } from '../../measure/format-length.js'
 import { formatMoney } from '../../measure/money.js';
 import { snapDown } from '../../measure/round.js';
 import { sameLength } from '../../measure/tolerance.js';
+import { listWords } from '../../text/list.js';
 import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import { boardBars, groupAlike, runWords } from '../board-bars.js';
@@ -78,6 +79,22 @@ function sectionBlocks(purchase: Purchase, plan: Plan): readonly Block[] {
     { kind: 'list', items: purchase.ripped?.words ?? [] },
     { kind: 'bars', bars: boardBars(purchase, plan.display) },
     ...keptBlocks(purchase, plan),
+    ...spareBlocks(purchase, plan),
+  ];
+}
+
+/** Which boards bear no bad end, and what it costs not to worry. */
+function spareBlocks({ section, spare, priced }: Purchase, { display }: Plan): readonly Block[] {
+  if (spare === undefined) return [];
+  const { tight, length, cost } = spare;
+  const which =
+    tight.length > 1 ? `Boards ${listWords(tight.map(String))} have` : `Board ${tight[0]} has`;
+  const price = priced ? `, ${formatMoney(cost.value)} more` : '';
+  return [
+    {
+      kind: 'words',
+      text: `${which} next to no slack: measure before paying, and look at both ends. A spare would be 1 x ${formatBoardLength(length.value, display)} of ${section}${price}.`,
+    },
   ];
 }
 

@@ -3,6 +3,7 @@ import { formatLength, formatLengthExact } from '../../measure/format-length.js'
 import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import type { Plan } from '../plan.js';
+import { sawBlocks, tapeBlocks } from './saw-blocks.js';
 
 /** The cut list, the settings of the stop in order, and the notches. */
 export function cutPage(plan: Plan): Page {
@@ -13,7 +14,9 @@ export function cutPage(plan: Plan): Page {
       { kind: 'table', table: cutTable(plan) },
       { kind: 'heading', text: 'At the saw: one setting of the stop for each line, longest first' },
       { kind: 'table', table: sawTable(plan) },
+      ...sawBlocks(plan),
       ...notchBlocks(plan),
+      ...tapeBlocks(plan),
     ],
   };
 }

@@ -1,0 +1,36 @@
+import type { Mm } from '../measure/quantities.js';
+import { atMost } from '../measure/tolerance.js';
+import type { Purchase } from './plan.js';
+
+/** Pieces of one mark that find no wood. */
+export type Unfound = { readonly mark: string; readonly length: Mm; readonly count: number };
+
+/**
+ * What is left without wood when pieces are taken, longest first, from whichever board still has room, and not from
+ * the boards that the plan names. Two boards of 96 in are planned as 60 + 34 and 48 + 46: taken as they come, 60 and
+ * 48 in would be cut first and 34 in after them, from the board that has just room for 46.
+ */
+export function unfoundAsTheyCome({ boards, kerf, trim }: Purchase): readonly Unfound[] {
+  const pieces = boards.flatMap(({ cuts }) => cuts).toSorted((a, b) => b.length - a.length);
+  const left = boards.map(({ length }) => length - trim - kerf);
+  const unfound = new Map<string, Unfound>();
+  for (const { mark, length } of pieces) {
+    const at = left.findIndex(room => atMost(length, room));
+    if (at >= 0) left[at] = (left[at] ?? 0) - length - kerf;
+    else unfound.set(mark, { mark, length, count: (unfound.get(mark)?.count ?? 0) + 1 });
+  }
+  return [...unfound.values()];
+}
+
+/** Where each piece of a board ends on the tape, hooked over the squared end; a blade between each two. */
+export function tapeMarks(
+  cuts: readonly { readonly length: Mm }[],
+  { kerf }: Pick<Purchase, 'kerf'>,
+): readonly Mm[] {
+  let from = 0;
+  return cuts.map(({ length }) => {
+    const to = from + length;
+    from = to + kerf;
+    return to;
+  });
+}

@@ -1,0 +1,73 @@
+import { formatLength } from '../../measure/format-length.js';
+import { snap } from '../../measure/round.js';
+import type { Block } from '../../text/page.js';
+import { groupAlike, isCutAlike } from '../board-bars.js';
+import { tapeMarks, unfoundAsTheyCome } from '../keep-numbers.js';
+import type { Plan, Purchase } from '../plan.js';
+
+/** How the stop is set, and which boards a piece may come from. */
+export function sawBlocks(plan: Plan): readonly Block[] {
+  const [first] = plan.purchases;
+  if (first === undefined) return [];
+  const length = (value: number) => formatLength(value, plan.display);
+  return [
+    {
+      kind: 'list',
+      items: [
+        `First cut of each board: ${length(first.trim)} off its end to square it. That end goes against the stop.`,
+        `Measure from the stop to the side of the blade that faces it. The blade, ${length(first.kerf)}, then comes off the rest of the board and not off the piece.`,
+        ...plan.purchases.flatMap(purchase => numberWords(purchase, plan)),
+      ],
+    },
+  ];
+}
+
+/** Cutting board by board saves wood where the pieces would not come out of any board as it comes. */
+function numberWords(purchase: Purchase, { display }: Plan): readonly string[] {
+  const { section, boards } = purchase;
+  if (boards.length < 2) return [];
+  const unfound = unfoundAsTheyCome(purchase);
+  if (unfound.length === 0)
+    return [`${section}: every board that is long enough will do, the longest pieces first.`];
+  const words = unfound
+    .map(({ mark, length, count }) => `${count} x ${mark} ${formatLength(length, display)}`)
+    .join(', ');
+  return [
+    `${section}: keep to the numbers of the boards, that saves wood. Taken from any board as it comes, ${words} would find none.`,
+  ];
+}
+
+/** For a saw without a stop: every piece's end from the squared end of its board, each rounded alone. */
+export function tapeBlocks(plan: Plan): readonly Block[] {
+  const { display } = plan;
+  const unit = display.system === 'metric' ? ' mm' : ' in';
+  const mark = (value: number) =>
+    formatLength(snap(value, display.grid), display).replace(unit, '');
+  const rows = plan.purchases.flatMap(purchase =>
+    groupAlike(purchase.boards, isCutAlike).map(([board, ...others]) => [
+      purchase.section,
+      others.length > 0 ? `${board.number}-${others.at(-1)?.number}` : String(board.number),
+      tapeMarks(board.cuts, purchase)
+        .map((at, number) => `${board.cuts[number]?.mark ?? ''} ${mark(at)}`)
+        .join(', ') + unit,
+    ]),
+  );
+  return [
+    {
+      kind: 'heading',
+      text: 'Without a stop: where each piece ends, the tape hooked over the squared end',
+    },
+    {
+      kind: 'table',
+      table: {
+        id: 'tape-marks',
+        columns: [{ title: 'Board' }, { title: 'No.' }, { title: 'Ends at', grow: true }],
+        rows,
+      },
+    },
+    {
+      kind: 'words',
+      text: 'Mark an X beyond each line: the blade runs in the X. The next piece begins behind the blade.',
+    },
+  ];
+}
