@@ -5,6 +5,7 @@ import { daysAtBench } from '../../src/workbook/days-at-bench.js';
 import type { Event } from '../../src/workbook/events.js';
 import { careDays } from '../../src/workbook/hand-over.js';
 import { buildRecordPage } from '../../src/workbook/pages/build-record-page.js';
+import { measuredRows } from '../../src/workbook/pages/measured-rows.js';
 import { progressOf } from '../../src/workbook/progress.js';
 import { build, HOUR, MINUTE, TUESDAY_14 } from '../support/journal.js';
 import { benchPlan } from '../support/open-build.js';
@@ -149,6 +150,53 @@ describe('the build record', () => {
     const open = record().replace(/\s+/g, ' ');
     expect(open).toContain('Seal: not ticked: No shiny patches after wiping.');
     expect(open).not.toContain('Measure the place: not ticked');
+  });
+
+  test('what was measured stands beside what was planned, with its readings', () => {
+    const measured: readonly Event[] = [
+      {
+        kind: 'size-measured',
+        atMs: TUESDAY_14,
+        step: 'measure',
+        what: '2x4.width',
+        readings: [3.4375 * 25.4, 3.4375 * 25.4],
+        value: 3.4375 * 25.4,
+        isTaken: true,
+        cut: [],
+      },
+      {
+        kind: 'first-measured',
+        atMs: TUESDAY_14,
+        step: 'cut/2x4@45',
+        planned: 45 * 25.4,
+        measured: 44.9375 * 25.4,
+        isRight: false,
+      },
+      {
+        kind: 'diagonals-measured',
+        atMs: THURSDAY_14,
+        step: 'ends',
+        number: 1,
+        long: 17 * 25.4,
+        wide: 15 * 25.4,
+        one: 22.6875 * 25.4,
+        other: 22.625 * 25.4,
+      },
+    ];
+    const row = {
+      id: '2x4.width',
+      say: 'Width of the 2x4, on several boards',
+      kind: 'board',
+      take: 'average',
+      steps: [],
+      planned: { ...PLAN.overall.width, value: 3.5 * 25.4 },
+    } as const;
+    const plan = { ...PLAN, measures: [row] };
+    expect(measuredRows({ plan, progress: progressOf(measured) }, 'UTC')).toEqual([
+      'Tue, Nov 24, 2026: Width of the 2x4, on several boards: 3-7/16 in (readings 3-7/16 in, 3-7/16 in), planned 3-1/2 in; built by it.',
+      'Tue, Nov 24, 2026: "Cut the seat rails: 2 at 45 in", first piece: 44-15/16 in, wanted 45 in; not right, the stop was set anew.',
+      'Thu, Nov 26, 2026: "Glue and screw the end panels", frame 1: 22-11/16 in and 22-5/8 in from corner to corner.',
+    ]);
   });
 
   test('glue is told by the clock', () => {

@@ -10,6 +10,7 @@ import { dayWords, timeWords } from '../clock-words.js';
 import { daysAtBench } from '../days-at-bench.js';
 import { doneCount } from '../next-step.js';
 import type { Progress, Workbook } from '../workbook.js';
+import { measuredRows } from './measured-rows.js';
 import { helperRows, leftOpen, mistakeRows, noteRows, waitRows } from './record-rows.js';
 
 /** A build as it is opened: what is saved, and what follows from it. */
@@ -32,6 +33,7 @@ export function buildRecordPage(recorded: Recorded, zone?: string): Page {
       { kind: 'facts', facts: howItWent(recorded, zone) },
       { kind: 'heading', text: 'As built' },
       ...asBuilt(recorded),
+      ...listed('Measured at the bench', measuredRows(recorded, zone)),
       { kind: 'heading', text: 'Used' },
       { kind: 'facts', facts: used(recorded.plan) },
       ...days(recorded, zone),
