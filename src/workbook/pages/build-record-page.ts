@@ -1,6 +1,4 @@
 import { formatMinutes } from '../../measure/duration.js';
-import { formatFigure } from '../../measure/figure-text.js';
-import { formatLength } from '../../measure/format-length.js';
 import { formatMoney } from '../../measure/money.js';
 import type { Plan } from '../../plan/plan.js';
 import { listWords } from '../../text/list.js';
@@ -10,6 +8,7 @@ import { dayWords, timeWords } from '../clock-words.js';
 import { daysAtBench } from '../days-at-bench.js';
 import { doneCount } from '../next-step.js';
 import type { Progress, Workbook } from '../workbook.js';
+import { asBuilt, used } from './as-built-blocks.js';
 import { measuredRows } from './measured-rows.js';
 import { helperRows, leftOpen, mistakeRows, noteRows, waitRows } from './record-rows.js';
 
@@ -32,7 +31,7 @@ export function buildRecordPage(recorded: Recorded, zone?: string): Page {
     blocks: [
       { kind: 'facts', facts: howItWent(recorded, zone) },
       { kind: 'heading', text: 'As built' },
-      ...asBuilt(recorded),
+      ...asBuilt(recorded.plan),
       ...listed('Measured at the bench', measuredRows(recorded, zone)),
       { kind: 'heading', text: 'Used' },
       { kind: 'facts', facts: used(recorded.plan) },
@@ -85,55 +84,6 @@ function costWords({ purchases, cost }: Plan): string {
   if (unpriced.length === purchases.length) return 'no prices were given';
   const money = `${formatMoney(cost.value)} at the prices you gave`;
   return unpriced.length === 0 ? money : `${money}, without ${listWords(unpriced)}`;
-}
-
-function asBuilt({ plan }: Recorded): readonly Block[] {
-  const { overall, display, weight, cutList } = plan;
-  const size = [overall.width, overall.depth, overall.height];
-  return [
-    {
-      kind: 'facts',
-      facts: [
-        {
-          name: 'Overall',
-          text: `${size.map(it => formatFigure(it, display)).join(' x ')} (long, deep, high)`,
-        },
-        { name: 'Weight, empty', text: `${formatFigure(weight, display)} by the plan` },
-      ],
-    },
-    {
-      kind: 'table',
-      table: {
-        id: 'pieces',
-        columns: [
-          { title: 'Mark' },
-          { title: 'Piece', grow: true },
-          { title: 'Count', align: 'right' },
-          { title: 'Board' },
-          { title: 'Length', align: 'right' },
-        ],
-        rows: cutList.map(row => [
-          row.mark,
-          row.name,
-          String(row.count),
-          row.section,
-          formatLength(row.length.value, display),
-        ]),
-      },
-    },
-  ];
-}
-
-function used({ screws, glue, sealer, answers }: Plan): readonly Fact[] {
-  const metal = answers.find(({ id }) => id === 'metal')?.text ?? '';
-  return [
-    ...screws.map(({ joint, what, count: all, kind }) => ({
-      name: joint,
-      text: `${all} x ${what}${kind === 'screw' && metal !== '' ? `, ${metal}` : ''}`,
-    })),
-    ...(glue.area.value > 0 ? [{ name: 'Glue', text: `${glue.kind}, ${glue.buy}` }] : []),
-    { name: 'Sealer', text: `${sealer.kind}, ${count(sealer.coats, 'coat')}, ${sealer.buy}` },
-  ];
 }
 
 function days({ workbook }: Recorded, zone?: string): readonly Block[] {
