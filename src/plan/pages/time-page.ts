@@ -76,7 +76,8 @@ const WHO: Readonly<Record<Turn['who'], string>> = {
   both: 'together',
 };
 
-function turnCells(turn: Turn, { steps, time }: Plan): readonly string[] {
+/** A turn as cells: when, who where there are several, which step. */
+export function turnCells(turn: Turn, { steps, time }: Plan): readonly string[] {
   const { step, who, from, to, part } = turn;
   const at = steps.findIndex(({ id }) => id === step);
   const title = steps[at]?.title ?? step;
@@ -88,7 +89,8 @@ function turnCells(turn: Turn, { steps, time }: Plan): readonly string[] {
   ];
 }
 
-function standWords({ stands, date }: Session): readonly string[] {
+/** What has to be left alone, and until when. */
+export function standWords({ stands, date }: Session): readonly string[] {
   return stands.map(
     ({ name, until }) => `Stands: ${name.toLowerCase()}, until ${untilWords(until, date)}`,
   );

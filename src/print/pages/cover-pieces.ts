@@ -1,8 +1,9 @@
+import { formatLength } from '../../measure/format-length.js';
 import type { Mm } from '../../measure/quantities.js';
 import { overviewFacts } from '../../plan/pages/overview-page.js';
 import { doneCount } from '../../workbook/next-step.js';
 import { type Mark, words } from '../sheet/mark.js';
-import { lower, type Piece, piece } from '../sheet/piece.js';
+import { beside, bound, lower, type Piece, piece } from '../sheet/piece.js';
 import { factPieces } from '../sheet/set-blocks.js';
 import { drawingPiece } from '../sheet/set-drawing.js';
 import { headingPieces, itemPieces, wordPieces } from '../sheet/set-words.js';
@@ -19,10 +20,8 @@ export function coverPieces(pack: Pack, entries: readonly Entry[]): readonly Pie
     ...wordPieces(plan.title, measure, { size: 28, bold: true }),
     ...buildPieces(pack),
     ...wordPieces(plan.about, measure, { above: 2 }),
-    ...pictures(pack),
-    ...factPieces(overviewFacts(plan), measure).map((one, at) =>
-      at === 0 ? { ...one, above: 4 } : one,
-    ),
+    ...cornerPieces(pack),
+    frontPiece(pack),
     ...(entries.length === 0 ? [] : headingPieces('In these pages', measure)),
     ...entryPieces(entries, pack),
     ...wordPieces(
@@ -31,21 +30,27 @@ export function coverPieces(pack: Pack, entries: readonly Entry[]): readonly Pie
       { size: SIZE.small, above: 4 },
     ),
     // Last, since they may go on over the page; the list of pages must not.
+    ...measuredFacts(pack),
     ...warningPieces(pack),
   ];
 }
 
-/** The finished piece from a corner, and from the front with its sizes. */
-function pictures({ drawings, measure }: Pack): readonly Piece[] {
-  const of = (name: string) => drawings.find(it => it.name === name)?.draw();
-  return [
-    { drawing: of('corner-right'), height: 70 },
-    { drawing: of('front'), height: 42 },
-  ].flatMap(({ drawing, height }) =>
-    drawing === undefined
-      ? []
-      : [lower(drawingPiece(drawing, { width: measure.width, height }, measure.rule), 4)],
-  );
+/** The finished piece as it will stand there. */
+function cornerPieces({ drawings, measure }: Pack): readonly Piece[] {
+  const drawing = drawings.find(({ name }) => name === 'corner-right')?.draw();
+  if (drawing === undefined) return [];
+  return [lower(drawingPiece(drawing, { width: measure.width, height: 74 }, measure.rule), 4)];
+}
+
+/** What it is in figures, beside the view from the front with its sizes. */
+function frontPiece({ plan, drawings, measure }: Pack): Piece {
+  const half = measure.width / 2;
+  const { rule } = measure;
+  const facts = bound(factPieces(overviewFacts(plan), { rule, width: half - 4 }, SIZE.table));
+  const drawing = drawings.find(({ name }) => name === 'front')?.draw();
+  if (drawing === undefined) return lower(facts, 4);
+  const front = drawingPiece(drawing, { width: half, height: 44 }, rule);
+  return { ...beside(facts, front, half), above: 4 };
 }
 
 function buildPieces({ build, plan, measure }: Pack): readonly Piece[] {
@@ -53,6 +58,21 @@ function buildPieces({ build, plan, measure }: Pack): readonly Piece[] {
   const done = doneCount(plan.steps, build.progress);
   const text = `${build.workbook.name}: ${done} of ${plan.steps.length} steps done`;
   return wordPieces(text, measure, { size: 14, bold: true, above: 1 });
+}
+
+/** Where the real wood was not as planned. */
+function measuredFacts({ plan, measure }: Pack): readonly Piece[] {
+  const facts = plan.measures.flatMap(({ say, planned, measured }) =>
+    measured === undefined
+      ? []
+      : [
+          {
+            name: 'Measured',
+            text: `${say}: ${formatLength(measured.value, plan.display)}, planned ${formatLength(planned.value, plan.display)}`,
+          },
+        ],
+  );
+  return factPieces(facts, measure);
 }
 
 function warningPieces({ plan, measure }: Pack): readonly Piece[] {

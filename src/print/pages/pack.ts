@@ -17,6 +17,7 @@ export const PAGE_NAMES = [
   'steps',
   'time',
   'tools',
+  'words',
   'fit',
   'care',
 ] as const;

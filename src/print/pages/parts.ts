@@ -1,10 +1,10 @@
 import { flow } from '../sheet/flow.js';
 import type { Sheet } from '../sheet/mark.js';
 import type { Piece } from '../sheet/piece.js';
-import { blockPieces } from '../sheet/set-blocks.js';
-import { titlePieces } from '../sheet/set-words.js';
+import { careSheets, pageSheets } from './care-sheets.js';
 import { cutPieces } from './cut-sheet.js';
 import { jointPieces } from './joint-pieces.js';
+import { marksPieces } from './marks-pieces.js';
 import type { Pack, PageName } from './pack.js';
 import { shoppingPieces } from './shopping-page.js';
 import { stepSheets } from './steps-sheets.js';
@@ -21,13 +21,14 @@ export const PARTS: Readonly<Record<Exclude<PageName, 'cover'>, Maker>> = {
   boards: ofWords('boards'),
   joints: flowing('Joints', jointPieces),
   templates: templateSheets,
-  marks: ofWords('marks'),
+  marks: flowing('Spacing', marksPieces),
   screws: ofWords('screws'),
   steps: stepSheets,
   time: flowing('Time plan', timePieces),
   tools: ofWords('tools'),
   fit: ofWords('fit'),
-  care: ofWords('care'),
+  words: ofWords('words'),
+  care: careSheets,
 };
 
 function flowing(title: string, pieces: (pack: Pack) => readonly Piece[]): Maker {
@@ -35,9 +36,5 @@ function flowing(title: string, pieces: (pack: Pack) => readonly Piece[]): Maker
 }
 
 function ofWords(name: keyof typeof WORD_PAGES): Maker {
-  return ({ plan, measure, frame }) => {
-    const { title, blocks } = WORD_PAGES[name](plan);
-    const pieces = [...titlePieces(title, measure), ...blockPieces(blocks, measure)];
-    return flow(pieces, frame.height, title);
-  };
+  return pack => pageSheets(WORD_PAGES[name](pack), pack);
 }

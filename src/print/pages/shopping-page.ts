@@ -3,27 +3,36 @@ import { formatMoney } from '../../measure/money.js';
 import { boughtCount } from '../../plan/buy-lines.js';
 import type { Plan, Purchase } from '../../plan/plan.js';
 import type { Column } from '../../text/table.js';
-import { lower, type Piece } from '../sheet/piece.js';
+import type { Piece } from '../sheet/piece.js';
 import { tablePieces } from '../sheet/set-table.js';
 import { headingPieces, itemPieces, titlePieces, wordPieces } from '../sheet/set-words.js';
 import type { Pack } from './pack.js';
+import { stepIsDone } from './so-far.js';
 
 /** What to bring home, with a box to tick for each line: nothing but what is read in the aisle. */
-export function shoppingPieces({ plan, build, measure }: Pack): readonly Piece[] {
+export function shoppingPieces(pack: Pack): readonly Piece[] {
+  const { plan, build, measure } = pack;
+  const bought = isBought(pack);
   const priced = plan.purchases.some(purchase => purchase.priced);
   const later = build?.progress.rackChanges.flatMap(it => ('buy' in it ? [it.buy] : [])) ?? [];
   return [
     ...titlePieces('For the store', measure),
     ...headingPieces('Boards', measure),
-    ...tablePieces(boardTable(plan, priced), measure),
+    ...tablePieces(boardTable(plan, priced, bought), measure),
     ...wordPieces(totalWords(plan, priced), measure, { bold: true, above: 2.5 }),
     ...extraPieces(later, measure),
     ...headingPieces('Screws, glue, sealer', measure),
-    ...tablePieces(hardwareTable(plan), measure),
+    ...tablePieces(hardwareTable(plan, bought), measure),
     ...headingPieces('Before you pay for a board', measure),
     ...BEFORE_PAYING.flatMap(item => itemPieces(item, 'box', measure)),
     ...realSizes(plan).flatMap(item => itemPieces(item, 'box', measure)),
   ];
+}
+
+/** Everything is there once the steps of buying are done. */
+function isBought(pack: Pack): boolean {
+  const buying = pack.plan.steps.filter(({ phase }) => phase === 'buy');
+  return buying.length > 0 && buying.every(step => stepIsDone(step, pack));
 }
 
 function extraPieces(buy: readonly string[], measure: Pack['measure']): readonly Piece[] {
@@ -43,7 +52,7 @@ const MONEY: readonly Column[] = [
 /** A price that nobody has typed yet is left open, to be written in by hand. */
 const TO_WRITE_IN = '________';
 
-function boardTable(plan: Plan, priced: boolean) {
+function boardTable(plan: Plan, priced: boolean, bought: boolean) {
   return {
     columns: [
       { title: 'Count', align: 'right' as const },
@@ -53,7 +62,7 @@ function boardTable(plan: Plan, priced: boolean) {
       { title: 'Really', grow: true },
     ],
     rows: plan.purchases.flatMap(purchase => boardRows(purchase, plan, priced)),
-    ticks: plan.purchases.flatMap(({ buy }) => buy.map(() => false)),
+    ticks: plan.purchases.flatMap(({ buy }) => buy.map(() => bought)),
     size: 12,
     strong: 0,
   };
@@ -86,7 +95,7 @@ function totalWords({ purchases, cost }: Plan, priced: boolean): string {
   return `${boards} boards in all, ${formatMoney(cost.value)}.${missing}`;
 }
 
-function hardwareTable({ hardware }: Plan) {
+function hardwareTable({ hardware }: Plan, bought: boolean) {
   return {
     columns: [
       { title: 'Buy', grow: true },
@@ -94,7 +103,7 @@ function hardwareTable({ hardware }: Plan) {
       { title: 'Note', grow: true },
     ],
     rows: hardware.map(row => [row.buy, row.what, row.note]),
-    ticks: hardware.map(() => false),
+    ticks: hardware.map(() => bought),
     strong: 0,
   };
 }
@@ -113,9 +122,4 @@ function realSizes({ purchases, display }: Plan): readonly string[] {
   return [
     `Measure one board of each kind: the plan takes a ${first.section} as ${size(first.thickness.value)} x ${size(first.width.value)}. Write down what differs.`,
   ];
-}
-
-/** White between the parts of a page. */
-export function spaced(pieces: readonly Piece[], above: number): readonly Piece[] {
-  return pieces.map((one, at) => (at === 0 ? lower(one, above) : one));
 }

@@ -5,8 +5,9 @@ import { allParts } from '../../drawing/view.js';
 import type { Mm } from '../../measure/quantities.js';
 import type { Plan, Step } from '../../plan/plan.js';
 import { showsWhole } from '../kept-drawings.js';
-import { beside, type Piece, piece } from '../sheet/piece.js';
+import { beside, lower, type Piece, piece } from '../sheet/piece.js';
 import { drawingPiece, type Room } from '../sheet/set-drawing.js';
+import { wordPieces } from '../sheet/set-words.js';
 import type { Pack } from './pack.js';
 
 const GAP = 6;
@@ -25,6 +26,23 @@ export function picturePieces(step: Step, number: number, pack: Pack, high: Mm):
   const left = drawingPiece(corner, room, measure.rule);
   const right = drawingPiece(figuresView(step, plan), room, measure.rule);
   return [{ ...beside(left, right, half + GAP), above: 3 }];
+}
+
+const NOTCH_HIGH: Mm = 56;
+
+/** The joint sheet of the pieces that are notched, the first where there are several alike. */
+export function notchPieces(step: Step, { plan, drawings, measure }: Pack): readonly Piece[] {
+  if (step.phase !== 'notch') return [];
+  const worked = new Set(step.bright);
+  const rows = plan.cutList.filter(({ pieces }) => pieces.some(id => worked.has(id)));
+  const names = rows.map(({ mark }) => `joint-${mark.toLowerCase()}`);
+  const drawing = drawings.find(({ name }) => names.includes(name))?.draw();
+  if (drawing === undefined) return [];
+  const room = { width: measure.width, height: NOTCH_HIGH };
+  return [
+    ...wordPieces(drawing.title, measure, { size: 10, above: 3 }),
+    lower(drawingPiece(drawing, room, measure.rule), 1.5),
+  ];
 }
 
 /** Where in the finished piece the boards of a step will be; nothing for a step without boards. */

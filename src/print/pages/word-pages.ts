@@ -1,26 +1,39 @@
+import { boardsNowBlocks } from '../../plan/pages/boards-now.js';
 import { boardsPage } from '../../plan/pages/boards-page.js';
-import { careSheetPage } from '../../plan/pages/care-sheet-page.js';
 import { hardwarePage } from '../../plan/pages/hardware-page.js';
 import { fitPage } from '../../plan/pages/overview-page.js';
-import { spacingPage, toolsPage } from '../../plan/pages/work-pages.js';
-import type { Plan } from '../../plan/plan.js';
+import { wordsPage } from '../../plan/pages/words-page.js';
+import { toolsPage } from '../../plan/pages/work-pages.js';
+import { settingOf } from '../../plan/setting.js';
 import type { Page } from '../../text/page.js';
-import type { PageName } from './pack.js';
+import type { Pack, PageName } from './pack.js';
 
-type WordPage = Extract<PageName, 'boards' | 'marks' | 'screws' | 'tools' | 'fit' | 'care'>;
+type WordPage = Extract<PageName, 'boards' | 'screws' | 'tools' | 'words' | 'fit'>;
 
 /** Pages that stand on paper as they stand on the screen. */
-export const WORD_PAGES: Readonly<Record<WordPage, (plan: Plan) => Page>> = {
-  boards: plan => withoutPrices(boardsPage(plan)),
-  marks: spacingPage,
-  screws: hardwarePage,
-  tools: toolsPage,
-  fit: fitPage,
-  care: careSheetPage,
+export const WORD_PAGES: Readonly<Record<WordPage, (pack: Pack) => Page>> = {
+  boards: boardsToCut,
+  screws: ({ plan }) => hardwarePage(plan),
+  tools: ({ plan }) => toolsPage(plan),
+  words: ({ plan }) => wordsPage(plan),
+  fit: ({ plan }) => fitPage(plan),
 };
 
-/** What to pay is told on the page for the store; this one lies beside the saw. */
-function withoutPrices(page: Page): Page {
+/**
+ * What to pay is told on the page for the store; this one lies beside the saw. In a build the boards
+ * stand first as they are now.
+ */
+function boardsToCut({ plan, build }: Pack): Page {
+  const page = boardsPage(plan);
   const from = page.blocks.findIndex(({ kind }) => kind === 'heading');
-  return { ...page, title: 'How each board is cut', blocks: page.blocks.slice(Math.max(0, from)) };
+  const planned = page.blocks.slice(Math.max(0, from));
+  const now =
+    build === undefined
+      ? []
+      : boardsNowBlocks({
+          plan,
+          setting: settingOf(build.workbook.answers, plan.display),
+          work: build.progress,
+        });
+  return { ...page, title: 'How each board is cut', blocks: [...now, ...planned] };
 }

@@ -1,5 +1,6 @@
 import type { Mm } from '../../measure/quantities.js';
 import type { Block, Fact } from '../../text/page.js';
+import type { Points } from './mark.js';
 import { beside, bound, lower, type Piece } from './piece.js';
 import { barPieces } from './set-bars.js';
 import { tablePieces } from './set-table.js';
@@ -40,7 +41,7 @@ const GAP: Mm = 4;
 export function factPieces(
   facts: readonly Pick<Fact, 'name' | 'text'>[],
   measure: Measure,
-  size = SIZE.words,
+  size: Points = SIZE.words,
 ): readonly Piece[] {
   const { rule, width } = measure;
   const names = facts.map(({ name }) => rule(name, size, true));

@@ -23,7 +23,7 @@ const PAD: Mm = 1.2;
 
 /**
  * Gives each dimension a row in which it meets no other. A figure that has no room between the ends
- * of its line stands behind its far end.
+ * of its line stands past one of them.
  */
 export function placeOnPaper(
   dimensions: readonly DimensionLine[],
@@ -39,7 +39,9 @@ export function placeOnPaper(
     const [from, to] = along(one);
     const wide = rule(one.text, DIMENSION_SIZE, one.bright);
     const inside = wide + 2 * PAD <= to - from;
-    const textAt = inside ? (from + to) / 2 : to + PAD + wide / 2;
+    // Beside an upright line it goes over the upper end: figures of level lines stand at the lower corner.
+    const outside = one.along === 'u' ? to + PAD + wide / 2 : from - PAD - wide / 2;
+    const textAt = inside ? (from + to) / 2 : outside;
     for (let row = one.row; ; row += 1) {
       const tried = { line: one, row, from, to, textAt };
       const [begins, ends] = reach(tried);
@@ -71,19 +73,24 @@ export type Field = {
   readonly bottom: Mm;
 };
 
-/** How far figures stand out past the far end of the wood along their lines. */
-export function overhang(
-  placed: readonly SetDimension[],
-  along: 'u' | 'v',
-  end: Mm,
-  rule: TypeRule,
-): Mm {
+/** How far figures of level lines stand out past the right end of the wood. */
+export function rightOverhang(placed: readonly SetDimension[], end: Mm, rule: TypeRule): Mm {
   const over = placed
-    .filter(one => one.line.along === along)
-    .map(
-      ({ textAt, line: { text, bright } }) => textAt + rule(text, DIMENSION_SIZE, bright) / 2 - end,
-    );
+    .filter(({ line: { along } }) => along === 'u')
+    .map(one => one.textAt + halfWidth(one, rule) - end);
   return Math.max(0, ...over);
+}
+
+/** How far figures of upright lines stand out over the top of the wood, which is at 0. */
+export function topOverhang(placed: readonly SetDimension[], rule: TypeRule): Mm {
+  const over = placed
+    .filter(({ line: { along } }) => along === 'v')
+    .map(one => halfWidth(one, rule) - one.textAt);
+  return Math.max(0, ...over);
+}
+
+function halfWidth({ line: { text, bright } }: SetDimension, rule: TypeRule): Mm {
+  return rule(text, DIMENSION_SIZE, bright) / 2;
 }
 
 const THIN: Mm = 0.18;
@@ -100,14 +107,14 @@ export function dimensionMarks(placed: SetDimension, field: Field): readonly Mar
     const across = edge + outward * off;
     return level ? { x: along, y: across } : { x: across, y: along };
   };
-  const reach = Math.max(textAt, to);
+  const reach = [Math.min(textAt, from), Math.max(textAt, to)] as const;
   const figure = points(DIMENSION_SIZE) * 0.28;
   // The figure stands over its line, or left of an upright one, as it is read from the right.
   const base = at(textAt, out);
   const text = level ? { x: base.x, y: base.y - figure } : { x: base.x - figure, y: base.y };
   return [
     ...[from, to].map(end => line(at(end, 1.2), at(end, out + 1.2), THIN)),
-    line(at(from, out), at(reach, out), THIN),
+    line(at(reach[0], out), at(reach[1], out), THIN),
     ...[from, to].map(end => tick(at(end, out))),
     words(text, its.text, DIMENSION_SIZE, {
       anchor: 'middle',

@@ -4,7 +4,14 @@ import type { Arrow, Drawing, PaperPoint, Patch, Stroke } from '../../drawing/st
 import type { Mm } from '../../measure/quantities.js';
 import { type LineMark, line, type Mark, type Point, words } from './mark.js';
 import { type Piece, piece } from './piece.js';
-import { depthOf, dimensionMarks, type Field, overhang, placeOnPaper } from './set-dimensions.js';
+import {
+  depthOf,
+  dimensionMarks,
+  type Field,
+  placeOnPaper,
+  rightOverhang,
+  topOverhang,
+} from './set-dimensions.js';
 import { besideMarks, columnWidth, namesInside } from './set-names.js';
 import { points, type TypeRule } from './type.js';
 
@@ -44,13 +51,13 @@ function around(drawing: Drawing, scale: number, rule: TypeRule) {
   const bottom = drawing.height * scale;
   const placed = placedAt(drawing, scale, { left: 0, top: 0, right: 0, bottom }, rule);
   const { beside } = namesInside(drawing.marks, ({ u, v }) => ({ x: u, y: v }), scale, rule);
-  const [wide, high] = [drawing.width * scale, drawing.height * scale];
-  const right = Math.max(depthOf(placed, 'right'), overhang(placed, 'u', wide, rule));
+  const wide = drawing.width * scale;
+  const right = Math.max(depthOf(placed, 'right'), rightOverhang(placed, wide, rule));
   return {
     left: depthOf(placed, 'left'),
     right: right + columnWidth(beside, rule),
-    above: depthOf(placed, 'above'),
-    below: Math.max(depthOf(placed, 'below'), overhang(placed, 'v', high, rule)),
+    above: Math.max(depthOf(placed, 'above'), topOverhang(placed, rule)),
+    below: depthOf(placed, 'below'),
   };
 }
 

@@ -1,0 +1,93 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import { makeExample } from '../../src/commands/make-example.js';
+import { MILLIMETERS, SIXTEENTHS } from '../../src/measure/displays.js';
+import { MEASURED } from '../../src/measure/figure.js';
+import { figure } from '../../src/measure/figure-text.js';
+import { inches } from '../../src/measure/inch.js';
+import { makePlan } from '../../src/plan/make-plan.js';
+import type { Plan } from '../../src/plan/plan.js';
+import { printPaper } from '../../src/print/print-paper.js';
+import { progressOf } from '../../src/workbook/progress.js';
+import { record } from '../../src/workbook/start-workbook.js';
+import { PRINTED_MS, paperAsk } from '../support/paper.js';
+import { HAS_POPPLER, NEEDS_POPPLER, pdfPages } from '../support/poppler.js';
+import { project, projectText } from '../support/projects.js';
+
+const BENCH = project('planter-bench');
+const KEPT = { recipe: BENCH, text: projectText('planter-bench') };
+const NOTE = 'The left panel is the one with the knot.';
+const STARTED = makeExample(KEPT, SIXTEENTHS, PRINTED_MS);
+const WORKBOOK = record(STARTED, {
+  kind: 'note-written',
+  atMs: PRINTED_MS,
+  step: 'dry-fit',
+  text: NOTE,
+});
+const BUILD = { workbook: WORKBOOK, progress: progressOf(WORKBOOK.events) };
+
+function planned(): Plan {
+  const made = makePlan(BENCH, WORKBOOK.answers, SIXTEENTHS);
+  if (!made.ok) throw new Error('the example can be planned');
+  return made.plan;
+}
+
+/** A board that came out thinner than its label, as a tape showed it. */
+function withMeasured(plan: Plan): Plan {
+  const measures = plan.measures.map(row =>
+    row.id === '2x4.width'
+      ? { ...row, measured: figure(inches(3 + 7 / 16), 'mm', 'with the tape', MEASURED) }
+      : row,
+  );
+  return { ...plan, measures };
+}
+
+describe.skipIf(!HAS_POPPLER)(`a build in progress on paper${NEEDS_POPPLER}`, () => {
+  let pages: readonly string[] = [];
+  const page = (title: string) => pages.find(text => text.trimStart().startsWith(title)) ?? '';
+
+  beforeAll(async () => {
+    pages = pdfPages(await printPaper(paperAsk({ plan: withMeasured(planned()), build: BUILD })));
+  }, 60_000);
+
+  test('says on the cover whose it is and how far it has come', () => {
+    const done = planned().steps.filter(({ id }) => BUILD.progress.done.has(id)).length;
+    expect(done).toBeGreaterThan(10);
+    expect(pages[0]).toContain(`Example: co-op roof terrace: ${done} of`);
+  });
+
+  test('says at each setting of the stop how many are cut', () => {
+    const saw = page('At the saw');
+    for (const { count } of planned().sawOrder) expect(saw).toContain(`${count} of ${count}`);
+  });
+
+  test('shows what was measured beside what was planned', () => {
+    const row = pages
+      .join('\n')
+      .split('\n')
+      .filter(line => line.includes('Width of the 2x4'));
+    expect(row.some(line => /3-1\/2 in +3-7\/16 in/.test(line))).toBe(true);
+    expect(pages[0]).toContain('Width of the 2x4, on several boards: 3-7/16 in, planned 3-1/2 in');
+  });
+
+  test('says which steps are done, and shows the note that was left at one', () => {
+    const all = pages.join('\n');
+    expect(all).toMatch(/1\. Hear the owner and measure the place\s+together, about .*; done/);
+    expect(all).not.toMatch(/36\. Hand it over\s+together, about .*; done/);
+    expect(all).toContain(`Note: ${NOTE}`);
+  });
+
+  test('adds the record of the build', () => {
+    expect(page('Build record')).toContain('co-op roof terrace');
+  });
+});
+
+describe.skipIf(!HAS_POPPLER)(`a plan in millimeters on A4${NEEDS_POPPLER}`, () => {
+  test('shows no inch beside boards and joints', async () => {
+    const made = makePlan(BENCH, WORKBOOK.answers, MILLIMETERS);
+    if (!made.ok) throw new Error('the example can be planned');
+    const pdf = await printPaper(paperAsk({ plan: made.plan, pages: ['boards', 'joints'] }));
+    const text = pdfPages(pdf).join('\n');
+    expect(text).toContain('1219 mm');
+    expect(text).not.toMatch(/\d in\b/);
+  }, 60_000);
+});
