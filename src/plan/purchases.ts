@@ -28,7 +28,7 @@ export function purchases(
 
 function purchase(rows: readonly CutRow[], section: string, setting: Setting): Purchase {
   const asked = sectionProblem(rows, section, setting);
-  const plan = planCutting(asked.problem);
+  const plan = planCutting(asked.problem, { first: setting.first });
   const wrong = checkPlan(asked.problem, plan);
   if (wrong.length > 0) throw new Error(`a cutting plan does not add up: ${wrong.join('; ')}`);
   const [first] = rows;

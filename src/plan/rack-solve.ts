@@ -40,7 +40,7 @@ export function sharedOut(rack: Rack, { needed, setting, keeps, holds }: Sharing
   const open = unplaced(kept, needed);
   const problem = problemOf(kept, open);
   const keep = holds ? boardsAsTheyWere(rack, kept, problem) : [];
-  const plan = planCutting(problem, { effort: EFFORT, keep });
+  const plan = planCutting(problem, { effort: EFFORT, keep, first: setting.first });
   const shared = withPlan(kept, plan, { needed: open, setting });
   const wrong = [...checkPlan(problem, plan), ...rackFaults(shared, needed, rack)];
   if (wrong.length > 0)

@@ -20,6 +20,8 @@ export type Setting = {
   /** Squaring cut at the first end of each board, blade not counted. */
   readonly trim: Mm;
   readonly offers: readonly Offer[];
+  /** What counts more where boards can be cut in several ways at the same cost. */
+  readonly first: 'settings' | 'offcut';
   readonly onHand: readonly OnHand[];
   readonly people: 1 | 2;
   /** Age of the helper; none where somebody builds alone. */
@@ -59,6 +61,7 @@ export function settingOf(answers: Answers, display: Display): Setting {
     swing: swingAt(textOf(answers, 'climate', 'cold-winter'), textOf(answers, 'exposure', 'open')),
     metal: textOf(answers, 'metal', 'stainless-304'),
     trim: SQUARING_TRIM,
+    first: textOf(answers, 'left_over', 'settings') === 'offcut' ? 'offcut' : 'settings',
     offers: listOf(answers, 'offers', 'offers'),
     onHand: listOf(answers, 'on_hand', 'boards'),
     people: textOf(answers, 'people', 'helper') === 'alone' ? 1 : 2,

@@ -134,6 +134,17 @@ const STANDARD: Readonly<Record<string, Standard>> = {
     why: 'They are used first. Give the length that is sound, without splits and bad ends.',
     ...NOTHING_ELSE,
   },
+  left_over: {
+    kind: 'choice',
+    say: 'Boards can be cut in several ways at the same cost. What do you like better?',
+    why: 'It costs nothing either way, and nothing is wasted that could be used.',
+    usual: word('settings'),
+    options: [
+      { id: 'settings', say: 'Setting the stop less often', why: 'quicker, and fewer slips' },
+      { id: 'offcut', say: 'One long offcut', why: 'something left to build with, or for a slip' },
+    ],
+    fields: [],
+  },
   people: {
     kind: 'choice',
     say: 'Who builds?',

@@ -392,3 +392,34 @@ describe('every board added up again from the JSON form alone', () => {
     );
   });
 });
+
+describe('what counts besides the cost', () => {
+  const line =
+    '--piece 21in*4 --piece 34.5in*6 --piece 48in*2 --board 8ft@7.48 --board 10ft@9.98 --board 6ft@5.50 --on-hand 52in';
+
+  test('the last two wishes can be swapped, at the same cost', () => {
+    expect(told(`${line} --first offcut`).cost).toBe(told(line).cost);
+    expect(refused(`${line} --first cheap`)).toContain('--first');
+  });
+
+  // Source: sums on paper: five of 6 ft are 27.50; three of 10 ft are 29.94, 2.44 more.
+  test('up to 5.00 more buys fewer boards, and it is said what it costs and brings', () => {
+    expect(told(line).cost).toBe(2750);
+    const dearer = told(`${line} --spend 5 --for boards`);
+    expect([dearer.cost, dearer.lower_bound, dearer.proof]).toEqual([2994, 2750, 'none']);
+    expect(run(`${line} --spend 5 --for boards`).out).toContain(
+      '2.44 more than the cheapest plan, 27.50, brings 3 boards to buy instead of 5.',
+    );
+  });
+
+  test('where it would bring nothing, the cheapest plan stays', () => {
+    const same = run(`${line} --spend 1 --for boards`).out;
+    expect(same).toContain('Nothing was found for up to 1.00 more that has fewer boards');
+    expect(told(`${line} --spend 1 --for boards`).cost).toBe(2750);
+  });
+
+  test('money that is no money, or boards without a price, are refused', () => {
+    expect(refused(`${line} --spend much`)).toContain('"much" is not a price');
+    expect(refused('--piece 21in --board 8ft --spend 5')).toContain('give each --board a price');
+  });
+});

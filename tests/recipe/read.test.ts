@@ -172,7 +172,7 @@ describe('every mistake is told at once, each at its mark', () => {
       'a standard question that there is not',
       [['look:\n      kind', 'specis: ‸standard\n    look:\n      kind']],
       [
-        '"specis" cannot stand here. Did you mean species? It can be species, dryness, climate, exposure, metal, saw, offers, on_hand, people, first_day, session_days, session_from, session_hours or noise_until.',
+        '"specis" cannot stand here. Did you mean species? It can be species, dryness, climate, exposure, metal, saw, offers, on_hand, left_over, people, first_day, session_days, session_from, session_hours or noise_until.',
       ],
     ],
     [

@@ -14,21 +14,27 @@ import { boardNotes, proofWords } from './boards-words.js';
 import { type CutUp, cutUp } from './cut-up.js';
 import { proofLines } from './proof-lines.js';
 
-type Solved = { readonly plan: CuttingPlan; readonly given: Given };
+type Solved = {
+  readonly plan: CuttingPlan;
+  /** The plan that the proof is about, and what is said where another one is taken. */
+  readonly cheapest: CuttingPlan;
+  readonly words: readonly string[];
+  readonly given: Given;
+};
 
 /** The plan as text with the boards drawn, as JSON, and as a table. */
 export function boardsAnswer(
   ask: BoardsAsk,
   asked: BoardsProblem,
-  { plan, given }: Solved,
+  { plan, cheapest, words, given }: Solved,
 ): WorkResult {
   const { display } = given;
   const { priced } = asked;
   const boards = cutUp(asked, plan);
-  const because = given.has('because') ? proofLines(asked, plan, display) : [];
+  const because = given.has('because') ? proofLines(asked, cheapest, display) : [];
   return {
     ok: true,
-    verdict: proofWords(plan, asked),
+    verdict: [proofWords(cheapest, asked), ...words].join(' '),
     figures: boardFigures(boards, asked, { plan, display }),
     more: {},
     lines: ['', ...boardLines(boards, { display, kerf: ask.kerf, priced }), ...because, ''],

@@ -1,5 +1,6 @@
 import { lengthOption, usualLength } from '../length-option.js';
 import type { WorkOption } from '../rule.js';
+import { WISHES } from './spend.js';
 
 export const BOARDS_OPTIONS: readonly WorkOption[] = [
   {
@@ -50,6 +51,29 @@ export const BOARDS_OPTIONS: readonly WorkOption[] = [
     usual: '1',
     least: 0,
     most: 100,
+  },
+  {
+    name: 'first',
+    kind: 'word',
+    say: 'what counts more at the same cost: few settings of the stop, or one long offcut',
+    example: 'offcut',
+    usual: 'settings',
+    choices: ['settings', 'offcut'],
+  },
+  {
+    name: 'spend',
+    kind: 'word',
+    say: 'up to so much more than the cheapest plan, for what --for names (usual: nothing)',
+    example: '5.00',
+    usual: '',
+  },
+  {
+    name: 'for',
+    kind: 'word',
+    say: 'what more money is for: fewer boards, fewer settings of the stop, a longer offcut',
+    example: 'offcut',
+    usual: 'offcut',
+    choices: WISHES,
   },
   { name: 'because', kind: 'flag', say: 'shows the sum that proves it', example: '' },
 ];

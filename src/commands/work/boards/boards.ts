@@ -6,6 +6,7 @@ import { BOARDS_OPTIONS } from './boards-options.js';
 import { boardsProblem } from './boards-problem.js';
 import { readAsk } from './read-ask.js';
 import { refusal } from './refusal.js';
+import { spent } from './spend.js';
 
 /** `notchbook work boards`: which boards to buy, and how to cut each. */
 export const BOARDS_RULE: WorkRule = {
@@ -22,10 +23,13 @@ function work(given: Given): WorkResult {
   const read = readAsk(given);
   if (!read.ok) return read;
   const asked = boardsProblem(read.ask);
-  const plan = planCutting(asked.problem, { effort: given.number('effort') });
+  const first = given.word('first') === 'offcut' ? 'offcut' : 'settings';
+  const plan = planCutting(asked.problem, { effort: given.number('effort'), first });
   const wrong = checkPlan(asked.problem, plan);
   if (wrong.length > 0) throw new Error(`a cutting plan does not add up: ${wrong.join('; ')}`);
   if (plan.missing.length > 0)
     return { ok: false, problems: refusal(read.ask, asked, { plan, display: given.display }) };
-  return boardsAnswer(read.ask, asked, { plan, given });
+  const more = spent(asked, plan, given);
+  if (!more.ok) return { ok: false, problems: [`--spend: ${more.problem} ${more.hint}`] };
+  return boardsAnswer(read.ask, asked, { ...more.value, cheapest: plan, given });
 }

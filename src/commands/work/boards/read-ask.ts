@@ -83,6 +83,8 @@ function askFaults({ pieces, boards, hands }: Lists, given: Given): readonly str
     faults.push(
       `The board of ${formatLengthExact(bare.length, given.display)} has no price and others have: give a price for each, or for none.`,
     );
+  if (given.has('spend') && boards.some(({ price }) => price === undefined))
+    faults.push('--spend needs to know what boards cost: give each --board a price.');
   const twice = pieces.find(piece =>
     pieces.some(it => named(it, piece) && !sameLength(it.length, piece.length)),
   );
