@@ -17,6 +17,11 @@ export function limitTop(top: number, { count, height }: ScrollRoom): number {
   return Math.max(0, Math.min(top, count - height));
 }
 
+/** Whether the last line is seen. */
+export function isAtEnd(top: number, room: ScrollRoom): boolean {
+  return limitTop(top, room) + room.height >= room.count;
+}
+
 /** `lines 1-12 of 40`, or nothing where all are seen. */
 export function scrollWords(top: number, room: ScrollRoom): string {
   if (room.count <= room.height) return '';

@@ -121,8 +121,16 @@ describe('a helper who was there before', () => {
 });
 
 describe("the helper's view", () => {
-  test.each(['h h', 'h space', 'g g', 'h g escape', 'w h c g g'])('%s leads back', keys => {
+  test.each(['h h', 'h escape', 'g g', 'h g escape', 'w h c g g'])('%s leads back', keys => {
     expect(pressed(keys, CUTTING).state.pane.kind).toBe('work');
+  });
+
+  test('a clicker reads it to its end, and then it is closed', () => {
+    const used = pressed('h space', CUTTING);
+    expect(used.state.pane).toMatchObject({ kind: 'helper' });
+    expect(used.state.pane).not.toMatchObject({ top: 0 });
+    expect(used.wait(400).press('space').state.pane.kind).toBe('work');
+    expect(used.at.build?.progress.tallies.size).toBe(0);
   });
 
   test('words are one key from it', () => {

@@ -50,7 +50,7 @@ export function leaveRows({ state, build, at }: Seen): readonly Row[] {
   const words =
     open === undefined
       ? 'Space: lock up, until next time'
-      : `Space: ${lines.indexOf(open) + 1} is seen to${open.must ? '. Nobody leaves before that' : ''}`;
+      : `Space: ${lines.indexOf(open) + 1} is seen to${open.must ? ', before all else' : ''}`;
   const blocks = lines.map((line, number) => {
     const { id, say } = line;
     const mark = isSeenTo(state, line) ? 'x' : ' ';

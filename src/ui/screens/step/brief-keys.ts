@@ -1,6 +1,7 @@
 import type { Outcome } from '../../screen.js';
+import { isAtEnd } from '../../widgets/scroll.js';
 import { heardEvents } from './briefing-pages.js';
-import { briefingRoom, isReadToEnd, readOn } from './briefing-rows.js';
+import { briefingRoom, readOn } from './briefing-rows.js';
 import { type Move, nextMove } from './next-move.js';
 import { recording, type StepBench, type StepState, show, withPane } from './state.js';
 
@@ -15,7 +16,7 @@ export function pressBriefing(
   const room = briefingRoom(move, { step, build, at });
   const top = state.pane.kind === 'work' ? (state.pane.top ?? 0) : 0;
   const moved = { ...state, movedAtMs: at.nowMs };
-  return isReadToEnd(top, room)
+  return isAtEnd(top, room)
     ? recording(moved, heardEvents(move.page, at.nowMs))
     : withPane(moved, { kind: 'work', top: readOn(top, room) });
 }

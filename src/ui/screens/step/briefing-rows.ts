@@ -1,7 +1,7 @@
 import { cut } from '../../../text/wrap.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, type Row, withFoot } from '../../widgets/rows.js';
-import { limitTop, type ScrollRoom, scrollTo, scrollWords } from '../../widgets/scroll.js';
+import { isAtEnd, limitTop, type ScrollRoom, scrollTo, scrollWords } from '../../widgets/scroll.js';
 import { briefingBody } from './briefing-body.js';
 import { moveRow } from './move-words.js';
 import type { Move } from './next-move.js';
@@ -25,7 +25,7 @@ export function briefingRows(move: Briefing, work: Work, top: number): readonly 
   const room = briefingRoom(move, work);
   const first = limitTop(top, room);
   const body = bodyRows(move, work).slice(first, first + room.height);
-  const foot: Row = isReadToEnd(top, room)
+  const foot: Row = isAtEnd(top, room)
     ? moveRow(move, at)
     : { text: `Space: read on   (${scrollWords(first, room)})`, tone: 'now' };
   return withFoot([...head, ...body], [foot], rows);
@@ -34,11 +34,6 @@ export function briefingRows(move: Briefing, work: Work, top: number): readonly 
 /** How far a caution scrolls that is higher than the screen: none of it may be left unread. */
 export function briefingRoom(move: Briefing, work: Work): ScrollRoom {
   return { count: bodyRows(move, work).length, height: bodyHeight(work) };
-}
-
-/** Whether the last line is seen from here: only then may it be called understood. */
-export function isReadToEnd(top: number, room: ScrollRoom): boolean {
-  return limitTop(top, room) + room.height >= room.count;
 }
 
 /** First line after reading on, by a window less one line. */

@@ -1,8 +1,10 @@
 import type { Step } from '../../../plan/plan.js';
 import { hasCloseUps } from '../../pictures.js';
 import type { Build, Context, KeyHint } from '../../screen.js';
-import { briefingRoom, isReadToEnd } from './briefing-rows.js';
+import { isAtEnd } from '../../widgets/scroll.js';
+import { briefingRoom } from './briefing-rows.js';
 import { type Move, nextMove } from './next-move.js';
+import { readingRoom } from './reading.js';
 import { type ReadingKind, type StepState, shownStep } from './state.js';
 import { subjectOf } from './subject.js';
 import { isMeasured, toMeasure } from './to-measure.js';
@@ -22,7 +24,9 @@ export function hints(state: StepState, at: Context): readonly KeyHint[] {
     case 'helper':
     case 'words':
       return [
-        { key: 'space', does: 'back to the step' },
+        ...(hasMore(state, step, at)
+          ? [{ key: 'space', does: 'read on' }, BACK]
+          : [{ key: 'space', does: 'back to the step' }]),
         { key: 'up/down', does: 'scroll' },
         ...READING.filter(({ kind }) => kind !== state.pane.kind).map(({ hint }) => hint),
       ];
@@ -66,6 +70,14 @@ export function hints(state: StepState, at: Context): readonly KeyHint[] {
   }
 }
 
+/** More of what is read lies below. */
+function hasMore({ pane }: StepState, step: Step | undefined, at: Context): boolean {
+  const { build } = at;
+  if (build === undefined || step === undefined || !('top' in pane)) return false;
+  if (pane.kind === 'work') return false;
+  return !isAtEnd(pane.top, readingRoom(pane.kind, { build, step, at }));
+}
+
 const READING: readonly { readonly kind: ReadingKind; readonly hint: KeyHint }[] = [
   { kind: 'helper', hint: { key: 'h', does: 'for the helper' } },
   { kind: 'words', hint: { key: 'g', does: 'all words' } },
@@ -103,8 +115,7 @@ function topOf({ pane }: StepState): number {
 /** On the big key first, and only what does something at this step. */
 function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHint[] {
   const move = nextMove(step, build, at.nowMs);
-  const unread =
-    move.kind === 'brief' && !isReadToEnd(top, briefingRoom(move, { step, build, at }));
+  const unread = move.kind === 'brief' && !isAtEnd(top, briefingRoom(move, { step, build, at }));
   const open = move.kind !== 'go-on' && move.kind !== 'brief';
   const counted: readonly KeyHint[] = open && step.tally ? [{ key: '+ -', does: 'count' }] : [];
   const ticked: readonly KeyHint[] =

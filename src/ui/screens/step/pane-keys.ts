@@ -2,7 +2,7 @@ import { closer, nextSide, type Sight, turned } from '../../pictures.js';
 import type { Build, Key, Outcome } from '../../screen.js';
 import { listAt, moveList } from '../../widgets/list.js';
 import { noteText } from '../../widgets/note-line.js';
-import { scrollTo } from '../../widgets/scroll.js';
+import { isAtEnd, scrollTo } from '../../widgets/scroll.js';
 import { listRoom } from './list-rows.js';
 import { timerById, wasStarted } from './next-move.js';
 import { readingRoom } from './reading.js';
@@ -29,21 +29,25 @@ function closes(key: Key): boolean {
   return ['escape', 'backspace', 'space', 'enter', 'left'].includes(key.name);
 }
 
-/** To be read; the key that opened it closes it, and the words are one key from the helper's page. */
+/** To be read on to its end and closed; the key that opened it closes it, and the others open what they do. */
 export function pressReading(
   state: StepState,
   pane: PaneOf<ReadingKind>,
   key: Key,
   { build, step, at }: StepBench,
 ): Outcome<StepState> {
-  if (closes(key) || isSign(key, OPENED_BY[pane.kind])) return withPane(state, WORK);
+  const room = readingRoom(pane.kind, { build, step, at });
+  if (isNext(key) && !isAtEnd(pane.top, room)) {
+    return withPane(state, { ...pane, top: scrollTo(pane.top, PAGE_DOWN, room) ?? pane.top });
+  }
+  if (closes(key) || isNext(key) || isSign(key, OPENED_BY[pane.kind])) return withPane(state, WORK);
   const other = READING_KINDS.find(kind => isSign(key, OPENED_BY[kind]));
   if (other !== undefined) return withPane(state, { kind: other, top: 0 });
-  const room = readingRoom(pane.kind, { build, step, at });
   const top = scrollTo(pane.top, key, room);
   return top === undefined ? show(state) : withPane(state, { ...pane, top });
 }
 
+const PAGE_DOWN: Key = { name: 'page-down' };
 const READING_KINDS: readonly ReadingKind[] = ['why', 'cautions', 'helper', 'words'];
 const OPENED_BY: Readonly<Record<ReadingKind, string>> = {
   why: 'w',

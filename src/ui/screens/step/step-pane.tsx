@@ -1,4 +1,5 @@
 import { Box } from 'ink';
+import { textWidth } from '../../../text/width.js';
 import { cut } from '../../../text/wrap.js';
 import { NoteLine } from '../../widgets/note-line.js';
 import { Rows } from '../../widgets/rows.js';
@@ -53,7 +54,8 @@ function Reading({ kind, top, work }: ReadingProps) {
   const room = readingRoom(kind, work);
   const position = scrollWords(top, room);
   const name = kind === 'helper' ? `For the helper: ${work.step.title}` : NAMES[kind];
-  const text = cut([name, position].filter(words => words !== '').join('   '), columns);
+  const nameWidth = columns - (position === '' ? 0 : textWidth(position) + 3);
+  const text = [cut(name, nameWidth), position].filter(words => words !== '').join('   ');
   const lines = readingRows(kind, work).slice(limitTop(top, room));
   return (
     <Rows rows={[{ text, tone: 'strong' }, { text: '' }, ...lines]} width={columns} height={rows} />
