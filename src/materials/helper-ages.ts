@@ -134,4 +134,4 @@ export function needsCompany(care: readonly string[], band: AgeBand): boolean {
 
 /** What every plan with a young helper tells once. */
 export const AGE_WORDS =
-  'These are usual ages, not a law: laws on young people and tools differ from place to place, and where somebody is paid they are strict. Your local rules, the manual of the tool and what you know of this helper come first.';
+  'who does what here goes by usual ages, not by a law. Laws on young people and tools differ from place to place, and where somebody is paid they are strict. Your local rules, the manual of the tool and what you know of this helper come first.';

@@ -1,3 +1,4 @@
+import { AGE_BANDS, AGE_WORDS } from '../materials/helper-ages.js';
 import { metalWarning, SCREW_METALS } from '../materials/screw-metal.js';
 import type { HoldRow } from './hold-row.js';
 import type { FitCheck, Purchase, SpacingRow } from './plan.js';
@@ -36,6 +37,7 @@ export function warnings({
     ...spacing.flatMap(gapWarnings),
     ...metalWords(setting),
     ...GLUE_WORDS[setting.dryness.forGlue],
+    ...ageWords(setting),
   ];
 }
 
@@ -48,6 +50,13 @@ const GLUE_WORDS: Readonly<Record<Setting['dryness']['forGlue'], readonly string
     'The boards are too wet for glue as they are sold: dry them for weeks under cover first.',
   ],
 };
+
+/** Who may do what with a young helper is usage, and the law may ask for more. */
+function ageWords({ helper }: Setting): readonly string[] {
+  if (helper === undefined || helper === 'grown') return [];
+  const name = AGE_BANDS.find(({ id }) => id === helper)?.name ?? helper;
+  return [`The helper is ${name}: ${AGE_WORDS}`];
+}
 
 /** Warned before buying: black rings cannot be washed out afterwards. */
 function metalWords({ metal, species }: Setting): readonly string[] {

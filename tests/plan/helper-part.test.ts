@@ -37,6 +37,15 @@ describe('who does a step, by the age of the helper', () => {
     expect(planOf(BENCH, { people: choice('alone') }).time.people).toBe(1);
   });
 
+  /** 29 CFR 570.55 and laws elsewhere: an age rule is the law's to make, not a program's. */
+  test('with a young helper the plan says first that local law decides', () => {
+    const warned = (people: string) =>
+      planOf(BENCH, { people: choice(people) }).warnings.filter(it => /helper is/.test(it));
+    expect(warned('helper-12-15').join(' ')).toMatch(/12 to 15: .*Your local rules.*come first/);
+    expect(warned('helper')).toEqual([]);
+    expect(warned('alone')).toEqual([]);
+  });
+
   test('no age makes a step easier to get than the recipe says', () => {
     const lead = { who: 'lead', tools: ['tape'], care: [] } as const;
     expect(helperPart(lead, 'grown').who).toBe('lead');
