@@ -4,9 +4,9 @@ import type { Use } from './greedy.js';
 import type { ReducedProblem } from './normalize.js';
 import { settingsOf, withoutExcess } from './settings.js';
 
-/** Steps for each board, and at most: about three milliseconds on one core at full speed. */
-const stepsForBoard = 4000;
-const mostSteps = 100_000;
+/** Steps for each board, and at most: about two milliseconds on one core at full speed. */
+const stepsForBoard = 3000;
+const mostSteps = 70_000;
 /** Steps that one try counts as. */
 const stepsForTry = 5;
 
