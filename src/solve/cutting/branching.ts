@@ -1,5 +1,5 @@
 import type { LinearProgram } from './linear-program.js';
-import { addExtraRow, columnValues } from './linear-program.js';
+import { addExtraRow, columnValues, limitsOf } from './linear-program.js';
 
 /** A whole number that the present solution breaks: a variable (as in `head`) and its broken value. */
 export type Fraction = { readonly variable: number; readonly value: number };
@@ -35,11 +35,25 @@ export function chooseCount(
     if (k < byKind.length) byKind[k] = (byKind[k] as number) + value;
   });
   const total = byKind.reduce((sum, count) => sum + count, 0);
-  if (distance(total) > slack) return { variable: -1 - program.totalRow, value: total };
-  const kind = mostBroken(byKind, slack);
-  if (kind >= 0)
-    return { variable: -1 - (program.kindRow[kind] as number), value: byKind[kind] as number };
-  return undefined;
+  const all = { variable: -1 - program.totalRow, value: total };
+  if (distance(total) > slack && splits(program, all)) return all;
+  const kinds = byKind.map((value, k) => ({
+    variable: -1 - (program.kindRow[k] as number),
+    value,
+  }));
+  const open = kinds.filter(fraction => splits(program, fraction));
+  return open[
+    mostBroken(
+      open.map(({ value }) => value),
+      slack,
+    )
+  ];
+}
+
+/** False for a value that is off a whole number only because it misses its limits by a hair: both halves would be as before. */
+function splits(program: LinearProgram, { variable, value }: Fraction): boolean {
+  const [lower, upper] = limitsOf(program, variable);
+  return value > lower && value < upper;
 }
 
 function distance(value: number): number {
@@ -89,7 +103,10 @@ function chooseGroup(
       }
     }
   });
-  const groups = [...sums];
+  const groups = [...sums].filter(([key, { sum }]) => {
+    const row = extraRows.get(key);
+    return row === undefined || splits(program, { variable: -1 - row, value: sum });
+  });
   const best = groups[mostBroken(groups.map(([, { sum }]) => sum))];
   if (best === undefined) return undefined;
   const [key, { group, sum }] = best;

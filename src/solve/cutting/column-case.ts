@@ -7,7 +7,7 @@ import { type DualEnd, solveDual } from './dual-simplex.js';
 import { type LinearProgram, limitsOf, newProgram } from './linear-program.js';
 import { forgetSettled, nodeBound, stillUsable } from './node-bound.js';
 import type { ReducedProblem } from './normalize.js';
-import type { Work } from './work.js';
+import { spend, type Work } from './work.js';
 
 /**
  * What is searched for: plans within the limits of at most `target`; nothing can beat `floor`.
@@ -53,6 +53,7 @@ export class ColumnCase {
 
   /** Solves a case; one that continues the last one starts from the basis at hand. */
   solve(now: Case, continues: boolean): CaseEnd {
+    spend(this.work, this.program.rows);
     if (!this.enter(now, continues)) return 'undecided';
     const end = solveDual(this.program, this.target + 1e-3, this.work);
     if (end.kind === 'stopped') return 'undecided';
