@@ -1,6 +1,8 @@
 // Measures what the project promises about speed, as ratios within one run where machines differ.
 // npm run bench                     everything but the instance folders
 // npm run bench -- --only plan      one part: plan, cutting, first-frame, keys, idle
+// npm run bench -- --only boards-table   every figure that buying boards has to reach; with --instances DIR the published
+//                                   classes too (--most N: a sample of each); takes minutes to hours
 // npm run bench -- --instances DIR  published purchase problems, one text file a class; with --most N of each file,
 //                                   --effort 10 (1 is the work of about a second), --only NAME,NAME files
 import { parseArgs } from 'node:util';
@@ -16,11 +18,17 @@ const { values } = parseArgs({
   },
 });
 
+const most = Number(values.most ?? Infinity);
+if (values.only === 'boards-table') {
+  const { printTable } = await import('./boards-table.mjs');
+  process.exit((await printTable({ instances: values.instances, most })) > 0 ? 1 : 0);
+}
+
 if (values.instances) {
   const { measureFolder } = await import('./cutting-instances.mjs');
   const wrong = await measureFolder(values.instances, {
     effort: Number(values.effort ?? 1),
-    most: Number(values.most ?? Infinity),
+    most,
     only: values.only,
   });
   process.exit(wrong > 0 ? 1 : 0);
