@@ -5,8 +5,8 @@ import type { ReducedProblem } from './normalize.js';
 import { settingsOf, withoutExcess } from './settings.js';
 
 /** Steps for each board, and at most: about two milliseconds on one core at full speed. */
-const stepsForBoard = 3000;
-const mostSteps = 70_000;
+const stepsForBoard = 2000;
+const mostSteps = 60_000;
 /** Steps that one try counts as. */
 const stepsForTry = 5;
 

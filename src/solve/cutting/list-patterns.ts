@@ -26,58 +26,65 @@ export function listPatterns(
   const goods = { lengths: problem.lengths, demands: problem.demands, worth: prices.worth };
   const suffix = new SuffixWorth(goods, widest, work);
   for (const [k, kind] of problem.kinds.entries()) {
-    const least = allowance(problem, prices, k) - wanted.budget;
-    const lister = { problem, prices, wanted, work, columns, suffix, kind: k, least };
-    const counts = problem.lengths.map(() => 0);
-    if (kind.single) listSingles(problem, prices, { kind: k, least }, columns);
-    else descend(lister, 0, { room: kind.room, worth: 0, smallestSkipped: Infinity }, counts);
+    if (kind.single) {
+      const least = allowance(problem, prices, k) - wanted.budget;
+      listSingles(problem, prices, { kind: k, least }, columns);
+    } else {
+      const lister = new Lister(problem, k, { prices, wanted, suffix, columns }, work);
+      lister.descend(0, kind.room, 0, Infinity);
+    }
     if (columns.size > wanted.most || isSpent(work)) return undefined;
   }
   return columns;
 }
 
-type Lister = {
-  readonly problem: ReducedProblem;
-  readonly prices: Prices;
-  readonly wanted: Wanted;
-  readonly work: Work;
-  readonly columns: Columns;
-  readonly suffix: SuffixWorth;
-  readonly kind: number;
-  /** Parts of a cent the pieces have to be worth. */
-  readonly least: number;
-};
+/** Lists the patterns of one kind of board, one length after the other, the most of each first. */
+class Lister {
+  private readonly counts: number[];
+  private readonly least: number;
 
-type State = { readonly room: number; readonly worth: number; readonly smallestSkipped: number };
-
-function descend(lister: Lister, i: number, state: State, counts: number[]): void {
-  const { problem, columns, wanted, work } = lister;
-  if (columns.size > wanted.most || isSpent(work)) return;
-  spend(work, 3);
-  if (state.worth + lister.suffix.most(i, state.room) < lister.least) return;
-  if (i === problem.lengths.length) {
-    if (!wanted.onlyFull || state.room < state.smallestSkipped) keep(lister, counts);
-    return;
+  constructor(
+    private readonly problem: ReducedProblem,
+    private readonly kind: number,
+    private readonly given: {
+      readonly prices: Prices;
+      readonly wanted: Wanted;
+      readonly suffix: SuffixWorth;
+      readonly columns: Columns;
+    },
+    private readonly work: Work,
+  ) {
+    this.counts = problem.lengths.map(() => 0);
+    // Parts of a cent the pieces have to be worth.
+    this.least = allowance(problem, given.prices, kind) - given.wanted.budget;
   }
-  const length = problem.lengths[i] as number;
-  const demand = problem.demands[i] as number;
-  const worth = lister.prices.worth[i] as number;
-  const most = Math.min(demand, Math.floor(state.room / length));
-  for (let count = most; count >= 0; count--) {
-    counts[i] = count;
-    const smallestSkipped = count < demand ? length : state.smallestSkipped;
-    const next = {
-      room: state.room - count * length,
-      worth: state.worth + count * worth,
-      smallestSkipped,
-    };
-    descend(lister, i + 1, next, counts);
-  }
-  counts[i] = 0;
-}
 
-function keep({ columns, kind, problem }: Lister, counts: readonly number[]): void {
-  if (counts.some(count => count > 0)) columns.add(kind, problem.kinds[kind]?.cost ?? 0, counts);
+  /** Every way to go on from length i with so much room left, pieces worth so much, and the shortest piece left out. */
+  descend(i: number, room: number, worth: number, skipped: number): void {
+    const { problem, given, counts, work } = this;
+    if (given.columns.size > given.wanted.most || isSpent(work)) return;
+    spend(work, 3);
+    if (worth + given.suffix.most(i, room) < this.least) return;
+    if (i === problem.lengths.length) {
+      if (!given.wanted.onlyFull || room < skipped) this.keep();
+      return;
+    }
+    const length = problem.lengths[i] as number;
+    const demand = problem.demands[i] as number;
+    const each = given.prices.worth[i] as number;
+    for (let count = Math.min(demand, Math.floor(room / length)); count >= 0; count--) {
+      counts[i] = count;
+      const left = room - count * length;
+      this.descend(i + 1, left, worth + count * each, count < demand ? length : skipped);
+    }
+    counts[i] = 0;
+  }
+
+  private keep(): void {
+    const { problem, given, counts, kind } = this;
+    if (counts.every(count => count === 0)) return;
+    given.columns.add(kind, problem.kinds[kind]?.cost ?? 0, counts);
+  }
 }
 
 function listSingles(

@@ -78,9 +78,11 @@ function fewestSteps(sizes: readonly number[], end: number): Float64Array {
   const key = sizes.join();
   const known = tables.get(key);
   if (known !== undefined && known.length > end) return known;
-  const fewest = new Float64Array(Math.max(end + 1, 2 * (known?.length ?? 0))).fill(Infinity);
+  const done = known?.length ?? 0;
+  const fewest = new Float64Array(Math.max(end + 1, 2 * done)).fill(Infinity);
+  if (known !== undefined) fewest.set(known);
   fewest[0] = 0;
-  for (let sum = 1; sum < fewest.length; sum++) {
+  for (let sum = Math.max(1, done); sum < fewest.length; sum++) {
     for (const size of sizes) {
       if (size > sum) continue;
       const count = (fewest[sum - size] as number) + 1;
