@@ -33,6 +33,11 @@ export function longestSpan(beam: BeamCase, display: Display, upTo: Mm): Mm | un
   return snapDown(good, display.grid);
 }
 
+type Board = { readonly thickness: Mm; readonly width: Mm };
+
+/** Sections of one family lie farther apart than a board falls short of its label: common practice. */
+const SHORT_OF_LABEL: Mm = 6.35;
+
 /**
  * What would hold instead, the least change first: the board on edge, a support closer by, the next
  * thicker or deeper section of the same family. Empty when the beam holds already.
@@ -74,18 +79,28 @@ function stouter(beam: BeamCase, wood: Species, display: Display): readonly Bett
   for (const section of bigger) {
     const use = { ...beam.use, board: section };
     const check = checkBeam({ ...beam, use, wood: strengthOf(wood, section.width) }, display);
-    if (check.verdict === 'holds by this sum') return [{ say: `use a ${section.name}`, check }];
+    if (check.verdict === 'holds by this sum') {
+      return [{ say: `use a ${section.name}${ofFullSize(section, board, display)}`, check }];
+    }
   }
   return [];
 }
 
-function isStouter(section: Section, board: { thickness: Mm; width: Mm }): boolean {
+/** A board that came out less than its label says is bettered by one that is what its label says. */
+function ofFullSize(section: Section, board: Board, display: Display): string {
+  const isLabel =
+    section.width - board.width < SHORT_OF_LABEL &&
+    section.thickness - board.thickness < SHORT_OF_LABEL;
+  return isLabel ? ` that really is ${formatLength(section.width, display)} wide` : '';
+}
+
+function isStouter(section: Section, board: Board): boolean {
   const same =
     sameLength(section.thickness, board.thickness) && sameLength(section.width, board.width);
   return !same && atMost(board.thickness, section.thickness) && atMost(board.width, section.width);
 }
 
-function familyOf(board: { thickness: Mm; width: Mm }): Section['family'] {
+function familyOf(board: Board): Section['family'] {
   const same = SECTIONS.find(
     section =>
       sameLength(section.thickness, board.thickness) && sameLength(section.width, board.width),

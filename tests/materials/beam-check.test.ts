@@ -206,6 +206,13 @@ describe('what to change', () => {
     expect(words).toMatch(/^Stand it on edge, or bring the supports within 22-9\/16 in, or use a /);
   });
 
+  // By hand: a 2x4 that is 3-3/8 in wide: 1.5 x 3.375^2 / 6 = 2.848 in3, x 1087.5 psi x 0.9 x 4 / 250 = 44.6 in;
+  // of 3-1/2 in it is 47.96 in, as above: 46 in lies between.
+  test('a board narrower than its label is bettered by one that is what its label says', () => {
+    const words = betterWords(beam({ width: 3.375, span: 46 }), wood('redwood'), SIXTEENTHS);
+    expect(words).toMatch(/or use a 2x4 that really is 3-1\/2 in wide\.$/);
+  });
+
   test('the longest span is rounded down to the tape', () => {
     const span = longestSpan(beam({ stands: 'flat', span: 36 }), SIXTEENTHS, inches(36));
     expect(toInches(span ?? 0)).toBe(22.5625);
