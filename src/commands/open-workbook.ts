@@ -87,6 +87,7 @@ function screensLater(screens: () => Screens): Screens {
     plan: at => screens().plan(at),
     step: at => screens().step(at),
     timers: at => screens().timers(at),
+    day: at => screens().day(at),
     pause: at => screens().pause(at),
     resume: at => screens().resume(at),
     mistake: at => screens().mistake(at),

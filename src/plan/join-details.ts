@@ -1,5 +1,6 @@
 import { formatLengthExact } from '../measure/format-length.js';
 import type { Joint } from '../model/part.js';
+import { CLOSE_WITHIN } from './on-day.js';
 import type { FastenerRow, Step } from './plan.js';
 import type { Worked } from './steps.js';
 
@@ -61,6 +62,6 @@ function fastenerLines(
 function glueLines({ glue }: Worked): Step['settings'] {
   return [
     { name: 'Glue', text: glue.kind },
-    { name: 'Close within', text: `${glue.openTime.value} min of the first brush stroke` },
+    { name: CLOSE_WITHIN, text: `${glue.openTime.value} min of the first brush stroke` },
   ];
 }

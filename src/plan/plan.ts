@@ -11,6 +11,7 @@ import type { PlanterRow } from './planter.js';
 import type { Purchase } from './purchase.js';
 import type { SquareRow } from './squares.js';
 import type { TimePlan } from './time.js';
+import type { DayWork } from './told-day.js';
 import type { ToolRow } from './tool-row.js';
 
 export type { BoughtBoard, BuyLine, Purchase } from './purchase.js';
@@ -267,6 +268,8 @@ export type Step = {
   readonly firstCheck: boolean;
   /** Timers of earlier steps that must have run out before this one begins. */
   readonly after: readonly string[];
+  /** Wants a day that suits glue, or sealer. */
+  readonly day?: DayWork;
   /** Steps that have to be done before this one. */
   readonly needs: readonly string[];
   readonly care: readonly string[];
@@ -283,10 +286,14 @@ export type Step = {
   readonly minutes: Figure;
 };
 
+export type TradeWait = 'glue-clamp' | 'glue-cure' | 'sealer-dwell' | 'sealer-dry';
+
 export type StepTimer = {
   readonly id: string;
   readonly name: string;
   readonly minutes: number;
   readonly because: string;
+  /** The rule of the trade that it follows; it gives another length on a colder day. */
+  readonly lasts?: TradeWait;
   readonly then: string;
 };

@@ -19,7 +19,7 @@ import { selectJoints, selectParts } from './select.js';
 import { stepMinutes } from './step-minutes.js';
 import { type RuledStep, stepNeeds } from './step-needs.js';
 import { fillTemplate } from './step-text.js';
-import { timersOf } from './step-timers.js';
+import { dayWorkOf, timersOf } from './step-timers.js';
 import { careOf } from './tool-rows.js';
 
 /** What the steps are made from: everything that the plan has worked out before them. */
@@ -73,6 +73,7 @@ function applies(when: Formula | undefined, scope: Scope): boolean {
 function bareStep(rule: StepRule, worked: Worked): Step {
   const { scope, display, model } = worked;
   const fill = (template: StepRule['title']) => fillTemplate(template, scope, display);
+  const day = dayWorkOf(rule, worked);
   return {
     id: rule.id,
     phase: rule.phase,
@@ -87,6 +88,7 @@ function bareStep(rule: StepRule, worked: Worked): Step {
     firstCheck: rule.first !== undefined,
     after: [],
     needs: [],
+    ...(day && { day }),
     care: careOf(rule),
     settings: [],
     timers: timersOf(rule, worked),

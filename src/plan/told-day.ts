@@ -11,6 +11,8 @@ export type Weather = {
   readonly coldest?: Celsius;
   /** Where the wood lay last night. */
   readonly slept?: Celsius;
+  /** By a meter in the wood. */
+  readonly moisturePercent?: number;
   readonly humidityPercent?: number;
   /** Since midnight. */
   readonly sunsetMinutes?: Minutes;
@@ -20,3 +22,12 @@ export type Weather = {
 export type ToldDay = Weather & { readonly atMs: number };
 
 export type ToldDays = { readonly [Work in DayWork]?: ToldDay };
+
+/** What was told holds for one session: next day it is asked again. */
+const HOLDS_MS = 12 * 60 * 60_000;
+
+/** The day as it was told, where that still holds. */
+export function toldToday(days: ToldDays, work: DayWork, nowMs: number): ToldDay | undefined {
+  const told = days[work];
+  return told !== undefined && Math.abs(nowMs - told.atMs) < HOLDS_MS ? told : undefined;
+}

@@ -1,4 +1,5 @@
 import { opener } from './page.js';
+import { dayScreen } from './screens/day/screen.js';
 import { measureScreen } from './screens/measure/screen.js';
 import { mistakeScreen } from './screens/mistake/screen.js';
 import { pauseScreen } from './screens/pause/screen.js';
@@ -14,4 +15,5 @@ export const BENCH_SCREENS = {
   resume: opener(resumeScreen),
   mistake: opener(mistakeScreen),
   measure: opener(measureScreen),
+  day: opener(dayScreen),
 };

@@ -1,8 +1,12 @@
+import { onDay } from '../plan/on-day.js';
+import type { Plan } from '../plan/plan.js';
+import { toldToday } from '../plan/told-day.js';
 import { problemWords } from '../recipe/problem-words.js';
 import { atBench, isSameBench } from '../workbook/at-bench.js';
 import type { Event } from '../workbook/events.js';
 import { progressOf } from '../workbook/progress.js';
 import { record } from '../workbook/start-workbook.js';
+import type { Progress } from '../workbook/workbook.js';
 import type { Build } from './screen.js';
 import type { Loaded, Services } from './services.js';
 
@@ -22,16 +26,37 @@ export function openBuild(loaded: Loaded, plan: Services['plan']): Opened {
   }
   return {
     ok: true,
-    build: { workbook, recipe, plan: made.plan, progress },
+    build: { workbook, recipe, plan: onToldDay(made.plan, progress), progress },
     notice: loaded.notice,
   };
+}
+
+type OnDay = { readonly toldAtMs: number | undefined; readonly plan: Plan };
+
+/** What a plan was made from that follows the day that was told, and what was made last. */
+const bases = new WeakMap<Plan, Plan>();
+const latest = new WeakMap<Plan, OnDay>();
+
+/** The plan with the waits of glue at the warmth that was told in this session. */
+function onToldDay(plan: Plan, { days, lastAtMs }: Progress): Plan {
+  const base = bases.get(plan) ?? plan;
+  const told = toldToday(days, 'glue', lastAtMs ?? 0);
+  const before = latest.get(base);
+  if (before !== undefined && before.toldAtMs === told?.atMs) return before.plan;
+  const made = onDay(base, told);
+  bases.set(made, base);
+  latest.set(base, { toldAtMs: told?.atMs, plan: made });
+  return made;
 }
 
 /** The build after these events: planned anew where something was measured, or was taken back. */
 export function recorded(build: Build, events: readonly Event[], plan: Services['plan']): Build {
   const workbook = events.reduce(record, build.workbook);
   const progress = progressOf(workbook.events);
-  if (isSameBench(build.progress, progress)) return { ...build, workbook, progress };
-  const made = plan(build.recipe, workbook.answers, workbook.display, atBench(progress));
-  return { ...build, workbook, progress, plan: made.ok ? made.plan : build.plan };
+  const same = isSameBench(build.progress, progress);
+  const made = same
+    ? undefined
+    : plan(build.recipe, workbook.answers, workbook.display, atBench(progress));
+  const base = made?.ok === true ? made.plan : build.plan;
+  return { ...build, workbook, progress, plan: onToldDay(base, progress) };
 }

@@ -108,6 +108,7 @@ export type ScreenName =
   | 'resume'
   | 'mistake'
   | 'measure'
+  | 'day'
   | 'keys';
 
 export type Outcome<State> = { readonly state: State; readonly asks: readonly Ask[] };

@@ -10,6 +10,6 @@ export const SCREENS: Screens = {
   home: FIRST_SCREEN,
   interview: opener(interviewScreen),
   plan: opener(planScreen),
-  ...BENCH_SCREENS,
   keys: opener(keysScreen),
+  ...BENCH_SCREENS,
 };

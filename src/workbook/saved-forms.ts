@@ -49,6 +49,7 @@ const event = z.discriminatedUnion('kind', [
     now: z.exactOptional(z.number()),
     coldest: z.exactOptional(z.number()),
     slept: z.exactOptional(z.number()),
+    moisturePercent: z.exactOptional(z.number()),
     humidityPercent: z.exactOptional(z.number()),
     sunsetMinutes: z.exactOptional(z.number()),
   }),

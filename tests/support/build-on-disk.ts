@@ -48,7 +48,11 @@ export function benchOnDisk(home: string, before: (step: Step) => boolean): Buil
     atMs: nowMs,
     tools: tools.map(({ id }) => id),
   };
-  const events = first === 0 ? workbook.events : [...workbook.events, ...heard, signedOff, ...done];
+  const told = (['glue', 'seal'] as const).map(
+    (work): Event => ({ kind: 'day-told', atMs: nowMs, work }),
+  );
+  const events =
+    first === 0 ? workbook.events : [...workbook.events, ...heard, signedOff, ...told, ...done];
   const shelf = openShelf(home, Date.now);
   const next = steps[first]?.title ?? '';
   const outcome = shelf.create({ ...workbook, events }, { stepsInAll: steps.length, next });

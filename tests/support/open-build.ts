@@ -118,6 +118,14 @@ export function usedWith<State>(screen: Screen<State>, at: Context) {
       }
       return this;
     },
+    /** What another screen recorded. */
+    record(events: readonly Event[]) {
+      const { build } = context;
+      if (build === undefined) throw new Error('no build is open');
+      const all = [...build.workbook.events, ...events];
+      context = { ...context, build: buildAfter(all, build.plan) };
+      return this;
+    },
     wait(ms: number) {
       context = { ...context, nowMs: context.nowMs + ms };
       return this;

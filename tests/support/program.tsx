@@ -137,6 +137,7 @@ export function programOn(options: ProgramOptions = {}) {
     resume: made('resume'),
     mistake: made('mistake'),
     measure: made('measure'),
+    day: made('day'),
   };
   const session = new Session({
     services: bench.services,

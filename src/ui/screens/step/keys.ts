@@ -135,6 +135,7 @@ function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHin
     { key: 'w', does: 'why' },
     { key: 'v', does: 'picture' },
     { key: 't', does: timer },
+    ...(step.day === undefined ? [] : [{ key: 'y', does: 'the day' }]),
     { key: 'n', does: 'note' },
     { key: 'p', does: 'pause' },
     { key: 'm', does: 'mistake' },
@@ -164,6 +165,8 @@ const BIG_KEY: Readonly<Record<Move['kind'], string>> = {
   check: 'right, tick',
   'start-timer': 'start timer',
   wait: 'wait',
+  'tell-day': 'the day',
+  'not-today': 'what instead',
   finish: 'done, next',
   'go-on': 'next',
 };

@@ -25,6 +25,10 @@ export function moveWords(move: Move): string {
       return move.begins
         ? `Wait for "${move.timer.name}" before this step`
         : `Wait for "${move.timer.name}". Then: ${move.timer.then}`;
+    case 'tell-day':
+      return `Space: say what the day is like, before the ${move.work === 'glue' ? 'glue' : 'sealer'} is opened`;
+    case 'not-today':
+      return 'Space: what can be done instead   (y: tell the day anew)';
     case 'finish':
       return 'Space: done, next step';
     case 'go-on':

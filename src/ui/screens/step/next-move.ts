@@ -1,4 +1,7 @@
+import { type DayVerdict, dayVerdict } from '../../../plan/day-verdict.js';
 import type { Step, StepTimer } from '../../../plan/plan.js';
+import { type DayWork, toldToday } from '../../../plan/told-day.js';
+import { clockMinutes } from '../../../workbook/clock-words.js';
 import { isCheckMade, isDone, type TallySoFar, tallyOf } from '../../../workbook/next-step.js';
 import { standingEvents } from '../../../workbook/taken-back.js';
 import { isUp } from '../../../workbook/timers.js';
@@ -15,6 +18,9 @@ export type Move =
   | { readonly kind: 'start-timer'; readonly timer: StepTimer }
   /** Nothing: a timer has to run out before the rest of this step, or before it begins. */
   | { readonly kind: 'wait'; readonly timer: Timer; readonly begins: boolean }
+  /** The step wants a day that suits it, and nobody said today what the day is like. */
+  | { readonly kind: 'tell-day'; readonly work: DayWork }
+  | { readonly kind: 'not-today'; readonly work: DayWork; readonly verdict: DayVerdict }
   | { readonly kind: 'finish' }
   /** The step is done already: on to the next one. */
   | { readonly kind: 'go-on' };
@@ -30,6 +36,8 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   if (held !== undefined) return { kind: 'wait', timer: held, begins: true };
   const briefing = nextBriefing(step, build);
   if (briefing !== undefined) return { kind: 'brief', ...briefing };
+  const day = dayMove(step, build, nowMs);
+  if (day !== undefined) return day;
   const tally = tallyOf(step, progress);
   if (tally?.done === 1 && step.firstCheck && openChecks(step, build)[0] === 0) {
     return { kind: 'check', check: 0 };
@@ -42,6 +50,26 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   const last = step.timers.at(-1);
   if (last !== undefined && !wasStarted(last, build)) return { kind: 'start-timer', timer: last };
   return { kind: 'finish' };
+}
+
+/** Before glue or sealer is opened: what the day is like, and whether it will do. Not once a wait has begun. */
+function dayMove(step: Step, build: Build, nowMs: number): Move | undefined {
+  const { day: work } = step;
+  if (work === undefined || step.timers.some(timer => wasStarted(timer, build))) return undefined;
+  const verdict = todaysVerdict(work, build, nowMs);
+  if (verdict === undefined) return { kind: 'tell-day', work };
+  return verdict.kind === 'not-today' ? { kind: 'not-today', work, verdict } : undefined;
+}
+
+/** What the day that was told is good for at this moment; nothing where it was not told today. */
+export function todaysVerdict(
+  work: DayWork,
+  { plan, progress }: Build,
+  nowMs: number,
+): DayVerdict | undefined {
+  const told = toldToday(progress.days, work, nowMs);
+  if (told === undefined) return undefined;
+  return dayVerdict(work, told, { display: plan.display, clockMinutes: clockMinutes(nowMs) });
 }
 
 /** Numbers, from 0, of the checks still to be made. */

@@ -121,6 +121,10 @@ function advance(state: StepState, bench: StepBench): Outcome<StepState> {
       return startTimer({ ...state, movedAtMs: atMs }, move.timer, bench);
     case 'wait':
       return show(state);
+    case 'tell-day':
+      return asking(state, [{ kind: 'go', to: 'day' }]);
+    case 'not-today':
+      return asking(state, [{ kind: 'go', to: 'timers' }]);
     case 'finish':
       return finish(state, step, { build, nowMs: atMs });
     case 'go-on':
@@ -160,6 +164,8 @@ function pressSign(state: StepState, sign: string, bench: StepBench): Outcome<St
       return step.timers.length === 0
         ? pressAnywhere(state, { name: 'character', text: sign }, bench)
         : withPane(state, { kind: 'timers' });
+    case 'y':
+      return step.day === undefined ? show(state) : asking(state, [{ kind: 'go', to: 'day' }]);
     case 'n':
       return withPane(state, { kind: 'note', text: '' });
     case 'f':

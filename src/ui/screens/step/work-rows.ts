@@ -9,7 +9,7 @@ import { headRows } from './head-rows.js';
 import { moveRow } from './move-words.js';
 import { nextMove } from './next-move.js';
 import { saidBlocks } from './said-blocks.js';
-import { timerRows } from './timer-rows.js';
+import { notTodayRows, timerRows } from './timer-rows.js';
 
 /** The step that is seen, and where. */
 export type Work = { readonly step: Step; readonly build: Build; readonly at: Context };
@@ -36,6 +36,7 @@ export function workRows(work: Work, style: Style): WorkRows {
   const { columns } = style;
   const checks = checkRows(work, move, columns);
   const before = [
+    notTodayRows(work, columns),
     figureRows({
       big: bigOf(work),
       tally: tallyOf(step, build.progress),

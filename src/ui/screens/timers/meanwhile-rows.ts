@@ -7,17 +7,19 @@ import { isUp, remainingMinutes } from '../../../workbook/timers.js';
 import type { Build, Context } from '../../screen.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
+import { todaysVerdict } from '../step/next-move.js';
 import { freeWork, leftToDo } from './meanwhile.js';
 
 const MOST_MEANWHILE = 5;
 
-/** What can be done until the first wait is over, with how long it takes. */
+/** What can be done until the first wait is over, or on a day that is none for glue or sealer. */
 export function meanwhileRows(build: Build, at: Context): readonly Row[] {
   const waiting = build.progress.timers.filter(timer => !isUp(timer, at.nowMs));
-  if (waiting.length === 0) return [];
+  const barred = barredSteps(build, at.nowMs);
+  if (waiting.length === 0 && barred.length === 0) return [];
   const { nowMs } = at;
   const leftMinutes = Math.min(...waiting.map(timer => remainingMinutes(timer, nowMs)));
-  const steps = waiting.map(({ step }) => step);
+  const steps = [...waiting.map(({ step }) => step), ...barred];
   const { fits, partly, longer, loud } = freeWork(build, steps, { leftMinutes, nowMs });
   const { columns } = at.size;
   const rows = [
@@ -27,15 +29,17 @@ export function meanwhileRows(build: Build, at: Context): readonly Row[] {
   ];
   const quiet = quietRows(loud, { build, at });
   if (rows.length === 0) {
-    const text =
-      loud.length > 0
-        ? 'Nothing quiet can be done until then.'
-        : 'Nothing else can be done until then: the rest needs these parts.';
-    return [BLANK, ...plainRows(wrap(text, columns)), ...quiet];
+    return [
+      BLANK,
+      ...plainRows(wrap(nothingWords(waiting.length, loud.length), columns)),
+      ...quiet,
+    ];
   }
   const more = rows.length - MOST_MEANWHILE;
-  const left = formatMinutes(Math.ceil(leftMinutes));
-  const head = `Meanwhile, for ${left}, without touching what is clamped or wet`;
+  const head =
+    waiting.length === 0
+      ? 'What can be done instead'
+      : `Meanwhile, for ${formatMinutes(Math.ceil(leftMinutes))}, without touching what is clamped or wet`;
   return [
     BLANK,
     { text: cut(head, columns), tone: 'strong' },
@@ -43,6 +47,21 @@ export function meanwhileRows(build: Build, at: Context): readonly Row[] {
     ...(more > 0 ? [{ text: `  and ${more} more: the list in a step is on the key l` }] : []),
     ...quiet,
   ];
+}
+
+function nothingWords(waiting: number, loud: number): string {
+  if (loud > 0) return 'Nothing quiet can be done until then.';
+  return waiting > 0
+    ? 'Nothing else can be done until then: the rest needs these parts.'
+    : 'Nothing else can be done before that: the rest needs these parts.';
+}
+
+/** Steps that want another day than this one. */
+function barredSteps(build: Build, nowMs: number): readonly string[] {
+  return build.plan.steps
+    .filter(({ id }) => !build.progress.done.has(id))
+    .filter(({ day }) => day && todaysVerdict(day, build, nowMs)?.kind === 'not-today')
+    .map(({ id }) => id);
 }
 
 type Shown = { readonly build: Build; readonly at: Context };

@@ -19,7 +19,8 @@ export function timersRows(seen: Seen): readonly Row[] {
   const elsewhere = elsewhereRows(at);
   if (timers.length === 0) {
     const text = 'No timer runs here. A step that has to wait offers one on the key t.';
-    return [...plainRows(wrap(text, at.size.columns)), ...elsewhere].slice(0, rows);
+    const instead = meanwhileRows(build, at);
+    return [...plainRows(wrap(text, at.size.columns)), ...instead, ...elsewhere].slice(0, rows);
   }
   const marked = markedTimer(seen.state, build);
   const blocks = timers.map((timer, number) => timerBlock(timer, { ...seen, number, marked }));

@@ -1,0 +1,82 @@
+import { type Parsed, parsed } from '../../../measure/parsed.js';
+import type { Display } from '../../../measure/quantities.js';
+import type { DayWork, Weather } from '../../../plan/told-day.js';
+import type { Context, Key, Outcome } from '../../screen.js';
+import { type Field, fieldOf, fieldText, typeInto } from '../../widgets/field.js';
+import { stepToOpen } from '../step/shown-step.js';
+import { type DayQuestion, questionsFor } from './questions.js';
+
+export type DayState = {
+  readonly work: DayWork;
+  /** What is typed so far, one for each question. */
+  readonly fields: readonly Field[];
+  readonly row: number;
+};
+
+/** Asks for what the step at the bench wants: a day for glue, or one for sealer. */
+export function open({ build }: Context): DayState {
+  const work = (build && stepToOpen(build)?.day) ?? 'glue';
+  return { work, fields: questionsFor(work).map(() => fieldOf('')), row: 0 };
+}
+
+export function press(state: DayState, key: Key, at: Context): Outcome<DayState> {
+  const { build } = at;
+  if (build === undefined || key.name === 'escape') return { state, asks: [{ kind: 'leave' }] };
+  switch (key.name) {
+    case 'enter':
+    case 'page-down':
+      return further(state, at);
+    case 'down':
+      return show({ ...state, row: Math.min(state.fields.length - 1, state.row + 1) });
+    case 'up':
+    case 'page-up':
+      return show({ ...state, row: Math.max(0, state.row - 1) });
+    default: {
+      const field = typeInto(state.fields[state.row] ?? fieldOf(''), key);
+      if (field === undefined) return show(state);
+      return show({ ...state, fields: state.fields.with(state.row, field) });
+    }
+  }
+}
+
+function show(state: DayState): Outcome<DayState> {
+  return { state, asks: [] };
+}
+
+/** To the next question; from the last one the day is noted. What can't be read stays under the cursor. */
+function further(state: DayState, { build, nowMs }: Context): Outcome<DayState> {
+  if (build === undefined) return show(state);
+  const { display } = build.plan;
+  const read = questionsFor(state.work).map((_, row) => readRow(state, row, display));
+  const wrong = read.findIndex((it, row) => row <= state.row && !it.ok);
+  if (wrong >= 0) return show({ ...state, row: wrong });
+  if (state.row < state.fields.length - 1) return show({ ...state, row: state.row + 1 });
+  const event = {
+    kind: 'day-told',
+    atMs: nowMs,
+    work: state.work,
+    ...weatherOf(state, display),
+  } as const;
+  return { state, asks: [{ kind: 'record', events: [event] }, { kind: 'leave' }] };
+}
+
+/** The number that stands in a row; nothing where the row is empty. */
+export function readRow(
+  state: DayState,
+  row: number,
+  display: Display,
+): Parsed<number | undefined> {
+  const question: DayQuestion | undefined = questionsFor(state.work)[row];
+  const text = fieldText(state.fields[row] ?? fieldOf(''));
+  if (question === undefined || text.trim() === '') return parsed(undefined);
+  return question.read(text, display);
+}
+
+/** What can be read so far. */
+export function weatherOf(state: DayState, display: Display): Weather {
+  const told = questionsFor(state.work).flatMap(({ field }, row) => {
+    const read = readRow(state, row, display);
+    return read.ok && read.value !== undefined ? [[field, read.value] as const] : [];
+  });
+  return Object.fromEntries(told);
+}

@@ -1,0 +1,198 @@
+import { describe, expect, test } from 'vitest';
+import { fahrenheit } from '../../../src/measure/temperature.js';
+import { onDay } from '../../../src/plan/on-day.js';
+import { dayScreen } from '../../../src/ui/screens/day/screen.js';
+import { stepScreen } from '../../../src/ui/screens/step/screen.js';
+import { timersScreen } from '../../../src/ui/screens/timers/screen.js';
+import type { Event } from '../../../src/workbook/events.js';
+import {
+  benchPlan,
+  buildAfter,
+  contextWith,
+  MINUTE_MS,
+  ROOM,
+  TUESDAY_MS,
+  usedWith,
+} from '../../support/open-build.js';
+import { screenPage } from '../../support/screen-page.js';
+
+const PLAN = benchPlan();
+
+/** Everything before this step is done, all cautions are read and all tools signed off. */
+function doneUpTo(id: string, ...more: readonly Event[]) {
+  const at = PLAN.steps.findIndex(step => step.id === id);
+  const atMs = TUESDAY_MS - MINUTE_MS;
+  const events: readonly Event[] = [
+    ...PLAN.cautions.map(it => ({ kind: 'briefed', atMs, caution: it.id }) as const),
+    { kind: 'tools-briefed', atMs, tools: PLAN.tools.map(tool => tool.id) },
+    ...PLAN.steps.slice(0, at).map(step => ({ kind: 'step-done', atMs, step: step.id }) as const),
+    ...more,
+  ];
+  return buildAfter(events, PLAN);
+}
+
+const GLUE_AT_48: Event = {
+  kind: 'day-told',
+  atMs: TUESDAY_MS,
+  work: 'glue',
+  now: fahrenheit(48),
+  coldest: fahrenheit(48),
+};
+
+const GLUE_AT_41: Event = { ...GLUE_AT_48, now: fahrenheit(41), coldest: fahrenheit(41) };
+
+function typed(used: ReturnType<typeof usedWith<ReturnType<typeof dayScreen.open>>>, text: string) {
+  for (const sign of text) used.press(sign === ' ' ? 'space' : sign);
+  return used.press('enter');
+}
+
+describe('before the glue is opened', () => {
+  test('the step asks what the day is like, and the big key goes there', () => {
+    const used = usedWith(stepScreen, contextWith(doneUpTo('end-corners'))).wait(MINUTE_MS);
+    expect(used.press('space').asks).toContainEqual({ kind: 'go', to: 'day' });
+  });
+
+  test('62 F, 50 F in the night: noted in Celsius, what nobody knows left out', () => {
+    const used = usedWith(dayScreen, contextWith(doneUpTo('end-corners')));
+    typed(typed(typed(typed(used, '62 F'), '50'), ''), '');
+    expect(used.asks).toEqual([
+      {
+        kind: 'record',
+        events: [
+          {
+            kind: 'day-told',
+            atMs: TUESDAY_MS,
+            work: 'glue',
+            now: fahrenheit(62),
+            coldest: fahrenheit(50),
+          },
+        ],
+      },
+      { kind: 'leave' },
+    ]);
+  });
+
+  test('what can not be read is told and not noted', () => {
+    const used = typed(usedWith(dayScreen, contextWith(doneUpTo('end-corners'))), 'warm');
+    expect(used.asks).toEqual([]);
+    expect(screenPage(dayScreen, used.state, used.at)).toContain('"warm" is not a temperature.');
+  });
+
+  test('with nothing known, the waits of the plan stand and the step goes on', () => {
+    const used = usedWith(dayScreen, contextWith(doneUpTo('end-corners')));
+    for (let line = 0; line < 4; line += 1) used.press('page-down');
+    expect(used.asks.at(-1)).toEqual({ kind: 'leave' });
+    const bench = contextWith(
+      doneUpTo('end-corners', { kind: 'day-told', atMs: TUESDAY_MS, work: 'glue' }),
+    );
+    const step = usedWith(stepScreen, bench).wait(MINUTE_MS).press('space');
+    expect(step.asks).toEqual([
+      {
+        kind: 'record',
+        events: [
+          { kind: 'piece-done', atMs: TUESDAY_MS + MINUTE_MS, step: 'end-corners', count: 1 },
+        ],
+      },
+    ]);
+  });
+
+  test('what was told yesterday is asked again today', () => {
+    const used = usedWith(stepScreen, contextWith(doneUpTo('end-corners', GLUE_AT_48)));
+    used.wait(24 * 60 * MINUTE_MS).press('space');
+    expect(used.asks).toContainEqual({ kind: 'go', to: 'day' });
+  });
+});
+
+describe('the waits follow the day', () => {
+  // Makers' guides for PVA, an hour in clamps at 20 °C (68 °F); common practice, twice as long for each 10 °C colder.
+  // By hand for 48 °F = 8.89 °C: 60 x 2^(11.11 / 10) = 129.6, to the next five minutes 130.
+  test('at 48 °F clamps stay 130 min, and it says why', () => {
+    const step = onDay(PLAN, GLUE_AT_48).steps.find(({ id }) => id === 'end-corners');
+    expect(step?.timers[0]).toMatchObject({
+      minutes: 130,
+      because:
+        '1 h at 68 °F, twice as long for each 18 °F colder; told today: 48 °F at the coldest',
+    });
+  });
+
+  test('the night counts: 62 °F now and 48 °F later stays as long as at 48 °F', () => {
+    const night = { ...GLUE_AT_48, now: fahrenheit(62) };
+    const minutes = onDay(PLAN, night).steps.find(({ id }) => id === 'end-corners')?.timers[0];
+    expect(minutes?.minutes).toBe(130);
+  });
+
+  test('nothing else in the plan changes', () => {
+    const glued = onDay(PLAN, GLUE_AT_48).steps.filter(({ day }) => day !== 'glue');
+    expect(glued).toEqual(PLAN.steps.filter(({ day }) => day !== 'glue'));
+  });
+});
+
+describe('not today', () => {
+  // Makers' sheets for Type I PVA: not under 47 °F (from memory, not re-checked).
+  test('at 41 °F the glue stays shut, and the key leads to what can be done instead', () => {
+    const used = usedWith(stepScreen, contextWith(doneUpTo('end-corners', GLUE_AT_41))).wait(
+      MINUTE_MS,
+    );
+    expect(used.press('space').asks).toEqual([{ kind: 'go', to: 'timers' }]);
+    expect(screenPage(stepScreen, used.state, used.at)).toMatch(/Today +Not today: 41 °F/);
+  });
+
+  test('y tells the day anew', () => {
+    const used = usedWith(stepScreen, contextWith(doneUpTo('end-corners', GLUE_AT_41)));
+    expect(used.press('y').asks).toEqual([{ kind: 'go', to: 'day' }]);
+  });
+
+  // Field case F32: stain at 54 °F with a dew point of 49 °F (83 % by the Magnus formula), dusk: the last stroke comes 4 h
+  // before sunset, and the wood has to be 5 °F above the dew point until it is dry.
+  test('sealer at 54 °F in damp air after dark is refused with its sums', () => {
+    const evening = new Date(TUESDAY_MS).setHours(20, 0, 0, 0);
+    const told: Event = {
+      kind: 'day-told',
+      atMs: evening,
+      work: 'seal',
+      now: fahrenheit(54),
+      coldest: fahrenheit(46),
+      humidityPercent: 83,
+      sunsetMinutes: 18 * 60,
+    };
+    const at = contextWith(doneUpTo('seal', told), { nowMs: evening });
+    const text = screenPage(stepScreen, usedWith(stepScreen, at).state, at);
+    expect(text).toMatch(/Not today/);
+    expect(text).toMatch(/4 h before\s+sunset/);
+  });
+});
+
+describe.each([80, 60])('pages in a window of %i columns', columns => {
+  const size = ROOM[columns];
+  if (size === undefined) throw new Error('no such window');
+
+  test('is it a day for glue', async () => {
+    const used = usedWith(dayScreen, contextWith(doneUpTo('end-corners'), { size }));
+    typed(typed(used, '62 F'), '48 F');
+    await expect(screenPage(dayScreen, used.state, used.at)).toMatchFileSnapshot(
+      `../../pages/day-glue-${columns}.txt`,
+    );
+  });
+
+  test('is it a day for sealer', async () => {
+    const used = usedWith(dayScreen, contextWith(doneUpTo('seal'), { size }));
+    typed(typed(used, '54 F'), '83');
+    await expect(screenPage(dayScreen, used.state, used.at)).toMatchFileSnapshot(
+      `../../pages/day-seal-${columns}.txt`,
+    );
+  });
+
+  test('a glue step on a day that is too cold', async () => {
+    const at = contextWith(doneUpTo('end-corners', GLUE_AT_41), { size });
+    await expect(screenPage(stepScreen, usedWith(stepScreen, at).state, at)).toMatchFileSnapshot(
+      `../../pages/step-not-today-${columns}.txt`,
+    );
+  });
+
+  test('what can be done instead', async () => {
+    const at = contextWith(doneUpTo('end-corners', GLUE_AT_41), { size });
+    await expect(
+      screenPage(timersScreen, usedWith(timersScreen, at).state, at),
+    ).toMatchFileSnapshot(`../../pages/timers-instead-${columns}.txt`);
+  });
+});
