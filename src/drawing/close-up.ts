@@ -56,7 +56,7 @@ function drawJointClose(plan: Plan, joint: Joint, view: CornerView): Drawing {
   const pulled = pullApart({
     bright: from,
     standing: into,
-    joints: [],
+    held: [],
     contacts: plan.model.contacts,
   });
   const names = partNames(plan);

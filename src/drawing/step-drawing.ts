@@ -3,6 +3,7 @@ import type { Plan, Step } from '../plan/plan.js';
 import { selectJoints } from '../plan/select.js';
 import { focusOn } from './apart/focus.js';
 import { movedBy, pullApart } from './apart/pull-apart.js';
+import { heldBefore } from './apart/units.js';
 import { waysBack } from './apart/ways-back.js';
 import { CORNER_SIGHTS } from './corner/corner-sight.js';
 import { drawCorner, type Placed } from './corner/corner-view.js';
@@ -26,13 +27,14 @@ export function drawStepCorner(plan: Plan, step: Step, view: CornerView): Drawin
     return drawCorner({ view, placed, display, names, wall: true });
   }
   const there = new Set(standing);
+  const made = selectJoints(model, step.joins);
   const focus = focusOn({
     bright: model.parts.filter(({ id }) => isBright.has(id)),
     standing: model.parts.filter(({ id }) => there.has(id)),
-    made: selectJoints(model, step.joins),
+    made,
   });
-  const joints = madeBefore(plan, step);
-  const pulled = pullApart({ ...focus, joints, contacts: model.contacts });
+  const held = heldBefore(madeBefore(plan, step), { ...focus, made }, model.contacts);
+  const pulled = pullApart({ ...focus, held, contacts: model.contacts });
   const moved = new Map(
     pulled.flatMap(one => one.unit.map(({ id }) => [id, movedBy(one)] as const)),
   );

@@ -60,7 +60,7 @@ export function pictureOf(subject: Subject, sight: Sight, frame: Frame): SetPict
 }
 
 /** More than this share of edges left out, and a corner view is a thicket; found by looking. */
-const THICKET = 0.2;
+const THICKET = 0.3;
 
 /**
  * From a front corner where something is pulled apart and there is room to see it; else the view in which

@@ -70,7 +70,7 @@ function isStroked(strokes: readonly Stroke[], u: number, v: number): boolean {
 }
 
 const view = fc.constantFrom<View>('front', 'end', 'above');
-const RUNS = { numRuns: 300, seed: 1848 };
+const RUNS = { numRuns: 1000, seed: 1848 };
 
 /** Points in the middle of each unit square of the paper, which no edge passes through. */
 function middles(drawing: Drawing): { u: number; v: number }[] {

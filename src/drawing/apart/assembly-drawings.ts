@@ -35,7 +35,7 @@ function drawApart(plan: Plan, parts: readonly Part[], view: CornerView): Drawin
   const pulled = pullApart({
     bright: parts,
     standing: [],
-    joints: [],
+    held: [],
     contacts: plan.model.contacts,
   });
   const moved = new Map(

@@ -6,12 +6,11 @@ import {
   type Axis,
   type Box,
   type Contact,
-  type Joint,
   type Part,
   type Point,
   type Side,
 } from '../../model/part.js';
-import { type Unit, unitsOf } from './units.js';
+import { type Held, type Unit, unitsOf } from './units.js';
 
 /** How a unit is drawn away from its place. */
 export type Pulled = { readonly unit: Unit; readonly way: Side; readonly by: Mm };
@@ -19,8 +18,8 @@ export type Pulled = { readonly unit: Unit; readonly way: Side; readonly by: Mm 
 export type Apart = {
   readonly bright: readonly Part[];
   readonly standing: readonly Part[];
-  /** Joints that were made before: what they hold moves as one. */
-  readonly joints: readonly Joint[];
+  /** What was held together before moves as one. */
+  readonly held: readonly Held[];
   readonly contacts: readonly Contact[];
 };
 
@@ -43,10 +42,10 @@ const WAYS: readonly Side[] = [
  * one to be set farthest out: the way back is the way it is put together. What cannot come off straight
  * stays in its place.
  */
-export function pullApart({ bright, standing, joints, contacts }: Apart): readonly Pulled[] {
+export function pullApart({ bright, standing, held, contacts }: Apart): readonly Pulled[] {
   const all = bounds([...bright, ...standing].map(({ box }) => box));
   if (all === undefined) return [];
-  let left = unitsOf(bright, joints);
+  let left = unitsOf(bright, held);
   const rounds: { unit: Unit; way: Side }[][] = [];
   while (left.length > 0) {
     const there = [...standing.filter(part => !bright.includes(part)), ...left.flat()];
