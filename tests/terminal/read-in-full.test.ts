@@ -78,8 +78,10 @@ describe('nothing is left out of sight', () => {
       for (const [index, step] of steps.entries()) {
         await screenWhere(terminal, ({ move }) => move !== '', 'a step');
         terminal.press('l');
+        await screenWhere(terminal, ({ text }) => text.includes('Which step?'), 'the list');
         terminal.press(`${index + 1}${KEY.enter}`);
-        const shown = await screenWhere(terminal, it => it.step === index + 1, step.title);
+        const isShown = (it: BenchScreen) => it.step === index + 1 && it.move !== '';
+        const shown = await screenWhere(terminal, isShown, step.title);
         clock.wait(1000);
         const read = await readCautions(shown);
         const heard = steps.slice(0, index).flatMap(({ care }) => care);
