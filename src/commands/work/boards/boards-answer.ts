@@ -4,6 +4,7 @@ import { formatBoardLength } from '../../../measure/format-length.js';
 import { formatMoney } from '../../../measure/money.js';
 import type { Display } from '../../../measure/quantities.js';
 import { tidy } from '../../../measure/round.js';
+import { type ProofAsked, proofLines } from '../../../plan/proof-lines.js';
 import type { CuttingPlan } from '../../../solve/cutting/problem.js';
 import type { Answered, Given, WorkResult } from '../rule.js';
 import { boardLines } from './board-lines.js';
@@ -12,7 +13,6 @@ import { boardsCsv } from './boards-csv.js';
 import type { BoardsProblem } from './boards-problem.js';
 import { boardNotes, proofWords } from './boards-words.js';
 import { type CutUp, cutUp } from './cut-up.js';
-import { proofLines } from './proof-lines.js';
 
 type Solved = {
   readonly plan: CuttingPlan;
@@ -31,7 +31,7 @@ export function boardsAnswer(
   const { display } = given;
   const { priced } = asked;
   const boards = cutUp(asked, plan);
-  const because = given.has('because') ? proofLines(asked, cheapest, display) : [];
+  const because = given.has('because') ? proofLines(proofAsked(asked), cheapest, display) : [];
   return {
     ok: true,
     verdict: [proofWords(cheapest, asked), ...words].join(' '),
@@ -41,6 +41,19 @@ export function boardsAnswer(
     notes: boardNotes(ask, boards, display),
     json: boardsJson(boards, plan, priced),
     csv: boardsCsv(boards, display),
+  };
+}
+
+/** The stretches of a board with defects are boards of their own there. */
+function proofAsked({ problem, priced, pieces, meaning }: BoardsProblem): ProofAsked {
+  return {
+    problem,
+    priced,
+    piece: id => pieces.get(id),
+    board: id => {
+      const means = meaning.get(id);
+      return means && { length: means.to - means.from, onHand: means.onHand };
+    },
   };
 }
 

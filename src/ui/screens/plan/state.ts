@@ -2,9 +2,9 @@ import { closer, nextView, type Sight } from '../../pictures.js';
 import type { Ask, Build, Context, Key, Outcome } from '../../screen.js';
 import { limitTop, type ScrollRoom, scrollTo } from '../../widgets/scroll.js';
 import { asksToEnter } from '../step/shown-step.js';
+import { askedBlocks } from './asked-blocks.js';
 import { firstPage, type PlanPage, pageText, planPages } from './pages.js';
 import { planSubject } from './subject.js';
-import { whereFrom } from './where-from.js';
 
 export type PlanState = {
   /** Number of the page, from 0. */
@@ -31,7 +31,7 @@ export function shownLines(state: PlanState, build: Build, at: Context): readonl
   const page = shownPage(state, build);
   if (page === undefined) return [];
   const style = { columns: at.size.columns, ascii: at.ascii };
-  return pageText(state.asked ? whereFrom(page.id, build.plan) : page.blocks, style);
+  return pageText(state.asked ? askedBlocks(page.id, build) : page.blocks, style);
 }
 
 /** The tabs and the title of the page stand above what scrolls. */
