@@ -1,5 +1,8 @@
-import { formatLengthExact } from '../measure/format-length.js';
-import { sameLength } from '../measure/tolerance.js';
+import { formatLength, formatLengthExact } from '../measure/format-length.js';
+import { inches } from '../measure/inch.js';
+import type { Mm } from '../measure/quantities.js';
+import { snapDown } from '../measure/round.js';
+import { lessThan, sameLength } from '../measure/tolerance.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { plural } from '../text/plural.js';
@@ -34,11 +37,11 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
         big: { text: length, caption: `set the stop at this for ${row.section}` },
         settings: [
           { name: 'Stop', text: length },
-          { name: 'Board', text: row.section },
           ...setting.rows.map(it => ({
             name: `Mark ${it.row.mark}`,
             text: `${it.pieces.length} x ${it.row.name.toLowerCase()}${fromBoards(it.row, worked.purchases)}`,
           })),
+          ...slackLines(setting, worked),
         ],
         tally: { of: 'piece', count: bright.length },
         bright,
@@ -56,6 +59,26 @@ function fromBoards({ mark, section }: CutRow, purchases: readonly Purchase[]): 
     return count === 0 ? [] : [`${count} from no. ${board.number}`];
   });
   return counts.length === 0 || boards.length < 2 ? '' : `: ${counts.join(', ')}`;
+}
+
+/** Less than this is no room to dodge anything. */
+const NO_ROOM: Mm = inches(1 / 4);
+
+/** How much of each board may be skipped for a knot, in all: the pieces of it still come out. */
+function slackLines({ rows }: Setting, { purchases, display }: Worked): Step['settings'] {
+  const marks = new Set(rows.map(({ row }) => row.mark));
+  const section = rows[0]?.row.section;
+  const boards = purchases.find(it => it.section === section)?.boards ?? [];
+  const used = boards.filter(({ cuts }) => cuts.some(({ mark }) => marks.has(mark)));
+  if (used.length === 0) return [];
+  const free = used.filter(({ slack }) => !lessThan(slack, NO_ROOM));
+  const told = free.map(({ number, slack }) => {
+    const room = formatLength(snapDown(slack, display.grid), display);
+    return boards.length === 1 ? room : `${room} on no. ${number}`;
+  });
+  const others = free.length < used.length ? ', none on the others' : '';
+  const text = free.length === 0 ? 'no room to skip one' : `skip ${told.join(', ')}${others}`;
+  return [{ name: 'Knots', text }];
 }
 
 function namesOf({ rows }: Setting): string {

@@ -25,7 +25,7 @@ export type MeasureEvent =
       readonly what: string;
       readonly cut: readonly CutPieces[];
     }
-  /** The first piece at a stop. Where it is right, the stop is, and the check on it is made. */
+  /** The first piece at a stop. Where it is right, the stop is. */
   | {
       readonly kind: 'first-measured';
       readonly atMs: number;
@@ -33,6 +33,8 @@ export type MeasureEvent =
       readonly planned: Mm;
       readonly measured: Mm;
       readonly isRight: boolean;
+      /** The step has a check on its first piece, and it is made by this. */
+      readonly ticks: boolean;
     }
   /** Corner to corner, both ways. */
   | {

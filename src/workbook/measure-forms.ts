@@ -28,6 +28,7 @@ export const MEASURE_FORMS = [
     planned: length,
     measured: length,
     isRight: z.boolean(),
+    ticks: z.boolean(),
   }),
   z.strictObject({
     kind: z.literal('diagonals-measured'),

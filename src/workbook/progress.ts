@@ -172,10 +172,10 @@ function applyWork(draft: Draft, event: WorkEvent): void {
   else draft.tallies.set(event.step, (draft.tallies.get(event.step) ?? 0) + event.count);
 }
 
-/** A first piece that is right is the check on the first piece. */
+/** A first piece that is right makes the check on it. */
 function applyMeasure(draft: Draft, event: MeasureEvent): void {
   draft.found = findMore(draft.found, event);
-  if (event.kind === 'first-measured' && event.isRight) draft.checks.add(`${event.step}#0`);
+  if (event.kind === 'first-measured' && event.ticks) draft.checks.add(`${event.step}#0`);
 }
 
 type HelperEvent = Extract<

@@ -119,6 +119,7 @@ const FORMS: Forms = {
     planned: length,
     measured: length,
     isRight: fc.boolean(),
+    ticks: fc.boolean(),
   }),
   'diagonals-measured': fc.record({
     kind: fc.constant('diagonals-measured'),

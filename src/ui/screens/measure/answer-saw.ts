@@ -24,6 +24,7 @@ export function answerToFirst(cutting: CutStep, measured: Mm, build: Build, nowM
     planned,
     measured,
     isRight: first.is === 'right',
+    ticks: first.is === 'right' && cutting.step.firstCheck,
   };
   const by = formatLength(first.by, finer(display));
   const atStop = { title: 'At the saw', lines };

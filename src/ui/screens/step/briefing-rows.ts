@@ -26,7 +26,7 @@ export function briefingRows(move: Briefing, work: Work, top: number): readonly 
   const first = limitTop(top, room);
   const body = bodyRows(move, work).slice(first, first + room.height);
   const foot: Row = isAtEnd(top, room)
-    ? moveRow(move, at)
+    ? moveRow(move, work)
     : { text: `Space: read on   (${scrollWords(first, room)})`, tone: 'now' };
   return withFoot([...head, ...body], [foot], rows);
 }

@@ -1,12 +1,14 @@
 import { formatMinutes } from '../../../measure/duration.js';
+import { nextMark } from '../../../plan/piece-mark.js';
+import { cutStepsOf } from '../../../plan/work-so-far.js';
 import { count } from '../../../text/plural.js';
 import { textWidth } from '../../../text/width.js';
 import { cut } from '../../../text/wrap.js';
-import type { Context } from '../../screen.js';
 import { plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
 import type { BriefingPage } from './briefing-pages.js';
 import type { Move } from './next-move.js';
+import type { Work } from './work-rows.js';
 
 /** What the big key does now, in one line. */
 export function moveWords(move: Move): string {
@@ -43,12 +45,24 @@ const BRIEFED: Readonly<Record<BriefingPage['kind'], string>> = {
   refresh: 'Space: answered well, signed off   (c: read all of it)',
 };
 
+/** What is written on the piece under the saw; how the first one is entered. */
+function besideWords(move: Move, { step, build }: Work): string {
+  if (move.kind !== 'count' && !(move.kind === 'check' && step.firstCheck && move.check === 0))
+    return '';
+  const cutting = cutStepsOf(build.plan).find(it => it.step.id === step.id);
+  if (cutting === undefined) return '';
+  if (move.kind === 'check') return '   (s: enter what it measures)';
+  const mark = nextMark(cutting, build.progress);
+  return mark === undefined ? '' : `, marked ${mark}`;
+}
+
 /** What a row needs beside the words: where in a long step one is. */
 const POSITION = 20;
 
 /** The same as the last row of the screen; what comes after a wait is left out where it would be cut. */
-export function moveRow(move: Move, { size, ascii }: Context): Row {
-  const full = plainer(ascii)(moveWords(move));
+export function moveRow(move: Move, work: Work): Row {
+  const { size, ascii } = work.at;
+  const full = plainer(ascii)(`${moveWords(move)}${besideWords(move, work)}`);
   const short = move.kind === 'wait' && textWidth(full) > size.columns - POSITION;
   const words = short ? plainer(ascii)(`Wait for "${move.timer.name}"`) : full;
   return { text: cut(words, size.columns), tone: 'now' };

@@ -53,7 +53,7 @@ export function workRows(work: Work, style: Style): WorkRows {
   return {
     head: [...headRows(work, at.size.columns), ...gap],
     body,
-    foot: [...gap, moveRow(move, at)],
+    foot: [...gap, moveRow(move, work)],
     focus: checks.next === undefined ? 0 : Math.min(body.length - 1, above + checks.next),
   };
 }
