@@ -171,6 +171,7 @@ describe('the build record', () => {
         planned: 45 * 25.4,
         measured: 44.9375 * 25.4,
         isRight: false,
+        ticks: false,
       },
       {
         kind: 'diagonals-measured',
