@@ -270,7 +270,11 @@ describe('a page of each', () => {
   const scenes: readonly (readonly [string, Build, string])[] = [
     ['measure-what', AT_POSTS, ''],
     ['measure-readings', FIVE_POSTS, `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW} "3-3"`],
-    ['measure-changes', FIVE_POSTS, `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW} enter`],
+    [
+      'measure-changes',
+      FIVE_POSTS,
+      `${row(FIVE_POSTS, 'Width of the 1x2')} "1-7/16" enter "1-3/8" enter enter`,
+    ],
     ['measure-first', AT_POSTS, '1 "16-15/16" enter'],
     ['measure-seat', FINISHED_TO_STAND, '1 "47-15/16" enter enter'],
   ];
