@@ -81,6 +81,41 @@ function choosePattern(values: Float64Array): Fraction | undefined {
   return best < 0 ? undefined : { variable: best, value: values[best] as number };
 }
 
+/**
+ * Of the length that the fewest patterns still in play hold, the pattern that is used most: with few ways left to get
+ * that length, both halves settle much. The way to show that there is no plan; plans are found sooner by others.
+ */
+export function chooseNarrowest(program: LinearProgram): Fraction | undefined {
+  const values = columnValues(program);
+  const { start, piece } = program.columns;
+  const ways = new Array<number>(program.lengths).fill(0);
+  const favorite = new Array<number>(program.lengths).fill(-1);
+  for (const j of program.active) {
+    if (program.upper[j] === 0) continue;
+    for (let at = start[j] as number; at < (start[j + 1] as number); at++) {
+      const i = piece[at] as number;
+      ways[i] = (ways[i] as number) + 1;
+      if (distance(values[j] as number) <= nearWhole) continue;
+      const other = favorite[i] as number;
+      if (other < 0 || partOf(values[j]) > partOf(values[other])) favorite[i] = j;
+    }
+  }
+  let best = -1;
+  favorite.forEach((j, i) => {
+    if (j < 0) return;
+    const fewer = best < 0 ? -1 : (ways[i] as number) - (ways[best] as number);
+    const isMore = fewer === 0 && partOf(values[j]) > partOf(values[favorite[best] as number]);
+    if (fewer < 0 || isMore) best = i;
+  });
+  if (best < 0) return undefined;
+  const variable = favorite[best] as number;
+  return { variable, value: values[variable] as number };
+}
+
+function partOf(value = 0): number {
+  return value - Math.floor(value);
+}
+
 type Group = { readonly kind: number; readonly piece: number; readonly least: number };
 
 /** The group "boards of one kind with at least so many of one length" whose number is most broken. */

@@ -7,15 +7,17 @@ import { type DualEnd, solveDual } from './dual-simplex.js';
 import { type LinearProgram, limitsOf, newProgram } from './linear-program.js';
 import { forgetSettled, nodeBound, stillUsable } from './node-bound.js';
 import type { ReducedProblem } from './normalize.js';
-import { spend, type Work } from './work.js';
+import { isSpent, spend, type Work } from './work.js';
 
 /**
- * What is searched for: plans within the limits of at most `target`; nothing can beat `floor`.
+ * What is searched for: plans within the limits of at most `target`; nothing can beat `floor`. `refutes`: the search
+ * is there to show that there is no such plan.
  */
 export type Aim = {
   readonly limits: CountLimits;
   readonly target: number;
   readonly floor: number;
+  readonly refutes?: boolean;
 };
 
 /** How a case came out: nothing of at most the target in it, a relaxed solution to split, or undecided. */
@@ -54,10 +56,20 @@ export class ColumnCase {
   /** Solves a case; one that continues the last one starts from the basis at hand. */
   solve(now: Case, continues: boolean): CaseEnd {
     spend(this.work, this.program.rows);
-    if (!this.enter(now, continues)) return 'undecided';
-    const end = solveDual(this.program, this.target + 1e-3, this.work);
-    if (end.kind === 'stopped') return 'undecided';
-    if (this.isRuledOut(end)) return 'ruled-out';
+    const end = this.enter(now, continues) ? this.run() : 'undecided';
+    if (end !== 'undecided' || isSpent(this.work)) return end;
+    // Figures gave out: once more from the very beginning.
+    return this.enter({ ...now, start: this.first().start }, false) ? this.run() : 'undecided';
+  }
+
+  private run(): CaseEnd {
+    const { program, work } = this;
+    let end = solveDual(program, this.target + 1e-3, work);
+    if (end.kind === 'cutoff' && !this.isRuledOut(end)) {
+      // Rounding can leave the bound a hair short of the target at the cutoff; farther on it may pass.
+      end = solveDual(program, Infinity, work);
+    }
+    if (end.kind !== 'stopped' && this.isRuledOut(end)) return 'ruled-out';
     return end.kind === 'optimal' ? 'solved' : 'undecided';
   }
 

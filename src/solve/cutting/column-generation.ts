@@ -107,7 +107,7 @@ export function priceOut(
   program: LinearProgram,
   { limits, enough }: { limits: CountLimits; enough: number },
   work: Work,
-): { prices: Prices; bound: number; finished: boolean } {
+): { prices: Prices; bound: number; last: Prices; finished: boolean } {
   const maker = new ColumnMaker(problem, program.columns);
   const nothing: Prices = {
     worth: problem.lengths.map(() => 0),
@@ -125,7 +125,7 @@ export function priceOut(
     const grown = program.lower.length < program.columns.size;
     admitColumns(program);
     if (!grown || !solved || best.bound > enough || isSpent(work))
-      return { ...best, finished: !grown };
+      return { ...best, last: valid, finished: !grown };
     recomputePrices(program);
   }
 }

@@ -6,6 +6,7 @@ import { costOf, fillGreedily, wholeProblem } from './greedy.js';
 import { climb, type LadderEnd } from './ladder.js';
 import type { ReducedProblem } from './normalize.js';
 import { hasRest, type RestSolver, searchRest } from './search-rest.js';
+import { searchWhole } from './search-whole.js';
 import { isSpent, type Work } from './work.js';
 
 /** A plan, how far it is proven, and the relaxation whose prices the proof begins with. */
@@ -77,7 +78,7 @@ function diveFrom(
 
 /** Turns of following the relaxed solution to a rest before the search of the whole, and its part of the steps left. */
 const turnsInARow = 6;
-const shareForSearch = 0.3;
+const shareForSearch = 0.5;
 
 /** For many pieces and one kind of board: searches rests of the relaxed solution, and the whole now and then. */
 function settleByRests(
@@ -96,7 +97,7 @@ function settleByRests(
     if (turn % turnsInARow < turnsInARow - 1 || end.cost === end.lowerBound) continue;
     end = diveFrom(problem, relaxation, { known: end, from: turn }, work);
     const share = { done: 0, limit: (work.limit - work.done) * shareForSearch };
-    end = climb(problem, relaxation, end, share);
+    end = searchWhole(problem, relaxation, end, share);
     work.done += share.done;
   }
   return end;

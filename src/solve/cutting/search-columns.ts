@@ -1,5 +1,5 @@
 import { partsPerCent } from './bound.js';
-import { chooseFraction } from './branching.js';
+import { chooseFraction, chooseNarrowest } from './branching.js';
 import { type Case, halves, OpenCases } from './cases.js';
 import { type Aim, ColumnCase } from './column-case.js';
 import type { Columns } from './columns.js';
@@ -40,7 +40,9 @@ export function searchColumns(
     const end = at.solve(now, continues);
     if (end === 'undecided') result = { ...result, complete: false };
     if (end !== 'solved') return undefined;
-    const fraction = chooseFraction(at.program, extraRows);
+    const fraction = aim.refutes
+      ? chooseNarrowest(at.program)
+      : chooseFraction(at.program, extraRows);
     if (fraction === undefined) {
       result = withPlan(problem, at, result);
       return undefined;

@@ -31,7 +31,7 @@ function piecesIn(demands: readonly number[]): number {
 const mostRetries = 3;
 
 /** Steps that one search of a rest may take, or a part of the steps left where that is more; a quarter at most. */
-const stepsForRest = 20_000_000;
+const stepsForRest = 60_000_000;
 const shareForRest = 0.02;
 
 /**
