@@ -199,6 +199,22 @@ describe.each([80, 60])('in a window of %i columns', columns => {
       }),
     }));
 
+  test('where the day was told, it says whether it will do', () => {
+    const nowMs = TUESDAY_MS + 2 * 24 * 60 * MINUTE_MS;
+    const resumed: Event = { kind: 'resumed', atMs: nowMs };
+    // 48 F now, 45 F in the night: 47 F is the least for this glue.
+    const told: Event = {
+      kind: 'day-told',
+      atMs: nowMs,
+      work: 'glue',
+      now: (48 - 32) / 1.8,
+      coldest: (45 - 32) / 1.8,
+    };
+    return page(resumeScreen, 'resume-cold', {
+      at: sized(columns, [], { build: buildAfter([...GLUED_BENCH, resumed, told], BENCH), nowMs }),
+    });
+  });
+
   test('and to seal; rags that nobody ticked off are asked for', () =>
     page(resumeScreen, 'resume-seal', {
       at: sized(columns, [], {

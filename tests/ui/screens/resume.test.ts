@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
+import type { Plan } from '../../../src/plan/plan.js';
 import { resumeScreen } from '../../../src/ui/screens/resume/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
+import { step } from '../../support/journal.js';
 import { buildAfter, contextWith, TUESDAY_MS, usedWith } from '../../support/open-build.js';
+import { smallPlan } from '../../support/small-plan.js';
 
 const LEFT: readonly Event[] = [
   { kind: 'build-started', atMs: TUESDAY_MS },
@@ -29,6 +32,16 @@ describe('coming back', () => {
       },
       { kind: 'go', to: 'step' },
     ]);
+  });
+
+  test('y asks what the day is like, where the next step hangs on it', () => {
+    const glue = { ...smallPlan(), steps: [step('glue', { day: 'glue' })] };
+    const keys = (plan: Plan) => {
+      const used = usedWith(resumeScreen, contextWith(buildAfter([], plan)));
+      return used.press('y').asks;
+    };
+    expect(keys(glue)).toEqual([{ kind: 'go', to: 'day' }]);
+    expect(keys(smallPlan())).toEqual([]);
   });
 
   test('only looking in records nothing', () => {

@@ -1,4 +1,5 @@
 import type { Context, KeyHint } from '../../screen.js';
+import { stepToOpen } from '../step/shown-step.js';
 import { type ResumeState, recapHeight, recapRows } from './state.js';
 
 export function hints(_state: ResumeState, at: Context): readonly KeyHint[] {
@@ -7,6 +8,9 @@ export function hints(_state: ResumeState, at: Context): readonly KeyHint[] {
   return [
     { key: 'space', does: 'to the bench' },
     ...(long ? [{ key: 'up/down', does: 'scroll' }] : []),
+    ...(build !== undefined && stepToOpen(build)?.day !== undefined
+      ? [{ key: 'y', does: 'the day' }]
+      : []),
     { key: 'b', does: 'plan' },
     { key: 't', does: 'timers' },
     { key: 'esc', does: 'back' },

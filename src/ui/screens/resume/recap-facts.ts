@@ -32,7 +32,7 @@ export function recapFacts(build: Build, nowMs: number): readonly NamedText[] {
     ...boardFacts(build),
     ...glueFacts(build, nowMs),
     ...nextFacts(build),
-    ...dayFacts(build),
+    ...dayFacts(build, nowMs),
     ...told.halfDone.slice(0, MOST_HALF_DONE).flatMap(halfDoneFacts),
     ...readyFacts(build),
   ];

@@ -2,7 +2,7 @@ import type { Build, Context, Key, Outcome } from '../../screen.js';
 import { factLines, plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
 import { scrollTo } from '../../widgets/scroll.js';
-import { asksToEnter } from '../step/shown-step.js';
+import { asksToEnter, stepToOpen } from '../step/shown-step.js';
 import { recapFacts } from './recap-facts.js';
 
 export type ResumeState = { readonly top: number };
@@ -41,7 +41,7 @@ export function press(state: ResumeState, key: Key, at: Context): Outcome<Resume
     case 'page-up':
       return { state, asks: [{ kind: 'leave' }] };
     case 'character':
-      return { state, asks: goBy(key.text) };
+      return { state, asks: goBy(key.text, build) };
     default: {
       const room = { count: recapRows(build, at).length, height: recapHeight(at) };
       return { state: { top: scrollTo(state.top, key, room) ?? state.top }, asks: [] };
@@ -55,8 +55,10 @@ function resumed({ progress }: Build, atMs: number): Outcome<ResumeState>['asks'
   return [{ kind: 'record', events: [{ kind: 'resumed', atMs }] }];
 }
 
-function goBy(sign: string): Outcome<ResumeState>['asks'] {
+function goBy(sign: string, build: Build): Outcome<ResumeState>['asks'] {
   switch (sign) {
+    case 'y':
+      return stepToOpen(build)?.day === undefined ? [] : [{ kind: 'go', to: 'day' }];
     case 'b':
       return [{ kind: 'go', to: 'plan' }];
     case 't':

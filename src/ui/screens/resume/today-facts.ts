@@ -1,11 +1,13 @@
-import { dayRuleText } from '../../../plan/day-rule.js';
+import { type DayRule, dayRuleText } from '../../../plan/day-rule.js';
 import type { Step } from '../../../plan/plan.js';
+import type { DayWork } from '../../../plan/told-day.js';
 import { curedAtMs } from '../../../workbook/before-leaving.js';
 import { clockWords } from '../../../workbook/clock-words.js';
 import { currentStep, isDone } from '../../../workbook/next-step.js';
 import { ragsNow } from '../../../workbook/rags.js';
 import type { Build } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
+import { todaysVerdict } from '../step/next-move.js';
 
 /** Rags of a session that was never closed. */
 export function ragFacts(build: Build): readonly NamedText[] {
@@ -30,21 +32,30 @@ export function glueFacts(build: Build, nowMs: number): readonly NamedText[] {
     : [{ name: 'Cured', text: `Glue, at its full strength since ${when}.` }];
 }
 
-/** What the day has to be like for what comes today: is it warm and dry enough? */
-export function dayFacts(build: Build): readonly NamedText[] {
+/** Is it warm and dry enough for what comes today: by the day as it was told, else the rules to go by. */
+export function dayFacts(build: Build, nowMs: number): readonly NamedText[] {
   const { glueDay, sealDay } = build.plan;
-  const today = stepsToday(build);
-  const needs = (care: string) => today.some(step => step.care.includes(care));
+  const works = new Set(stepsToday(build).flatMap(({ day }) => day ?? []));
   return [
-    ...(needs('glue') ? rulesAs('Glue today', glueDay) : []),
-    ...(needs('sealer') ? rulesAs('Seal today', sealDay) : []),
+    ...(works.has('glue') ? factsOf('glue', glueDay, { build, nowMs }) : []),
+    ...(works.has('seal') ? factsOf('seal', sealDay, { build, nowMs }) : []),
   ];
 }
 
-function rulesAs(name: string, rules: Build['plan']['glueDay']): readonly NamedText[] {
+const NAMES: Readonly<Record<DayWork, string>> = { glue: 'Glue today', seal: 'Seal today' };
+
+type Seen = { readonly build: Build; readonly nowMs: number };
+
+function factsOf(work: DayWork, rules: readonly DayRule[], { build, nowMs }: Seen) {
+  const verdict = todaysVerdict(work, build, nowMs);
+  if (verdict !== undefined) {
+    const { words, when, sums } = verdict;
+    const text = [words, when, ...sums].filter(it => it !== '').join(' ');
+    return [{ name: NAMES[work], text }];
+  }
   if (rules.length === 0) return [];
-  const text = rules.map(rule => `${rule.name}: ${dayRuleText(rule)}`).join('. ');
-  return [{ name, text: `only if all of it holds. ${text}.` }];
+  const all = rules.map(rule => `${rule.name}: ${dayRuleText(rule)}`).join('. ');
+  return [{ name: NAMES[work], text: `only if all of it holds. ${all}.` }];
 }
 
 /** Open steps of the session that the next one belongs to. */
