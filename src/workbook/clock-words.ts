@@ -1,3 +1,5 @@
+import type { CalendarDay } from '../measure/calendar.js';
+
 const DAY_MS = 24 * 60 * 60_000;
 /** Further away than this a weekday alone could be taken for the wrong week. */
 const WEEKDAYS_MS = 6 * DAY_MS;
@@ -45,6 +47,12 @@ export function clockWords(atMs: number, nowMs: number, zone?: string): string {
 export function clockMinutes(atMs: number, zone?: string): number {
   const [hours = '0', minutes = '0'] = formatsOf(zone).time.format(atMs).split(':');
   return Number(hours) * 60 + Number(minutes);
+}
+
+/** The day of the calendar at an instant, `2026-11-24`; `zone` as above. */
+export function calendarDay(atMs: number, zone?: string): CalendarDay {
+  const [month = '', day = '', year = ''] = formatsOf(zone).day.format(atMs).split('/');
+  return `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
 }
 
 function formatsOf(zone: string | undefined): Formats {

@@ -11,7 +11,7 @@ import type { Progress } from '../../../workbook/workbook.js';
 import type { Build } from '../../screen.js';
 import { WHO } from '../step/phase-words.js';
 import { stepToOpen } from '../step/shown-step.js';
-import { withBoardsNow } from './boards-now.js';
+import { pageNow } from './page-now.js';
 
 /** A page of the plan on the screen: its number key, its short name, what is on it. */
 export type PlanPage = {
@@ -66,7 +66,7 @@ function pagesOf(build: Build): readonly Page[] {
   const { plan } = build;
   const drawing: Page = { id: 'drawing', title: 'The finished piece', blocks: [] };
   const last = handOverPages(build).filter(({ id }) => id !== 'record' || isBegun(build));
-  return [drawing, ...planOnly(plan).map(page => withBoardsNow(page, build)), ...last];
+  return [drawing, ...planOnly(plan).map(page => pageNow(page, build)), ...last];
 }
 
 const keptOnly = new WeakMap<Plan, readonly Page[]>();

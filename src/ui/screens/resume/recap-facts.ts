@@ -6,6 +6,7 @@ import { timerWords } from '../../../workbook/timers.js';
 import type { Build } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
 import { boardFacts } from './board-facts.js';
+import { forecastFacts } from './forecast-facts.js';
 import { nextFacts } from './next-facts.js';
 import { readyParts } from './ready-parts.js';
 import { dayFacts, glueFacts, ragFacts } from './today-facts.js';
@@ -33,6 +34,7 @@ export function recapFacts(build: Build, nowMs: number): readonly NamedText[] {
     ...glueFacts(build, nowMs),
     ...nextFacts(build),
     ...dayFacts(build, nowMs),
+    ...forecastFacts(build, nowMs),
     ...told.halfDone.slice(0, MOST_HALF_DONE).flatMap(halfDoneFacts),
     ...readyFacts(build),
   ];

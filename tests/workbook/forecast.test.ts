@@ -1,0 +1,143 @@
+import { describe, expect, test } from 'vitest';
+import { usualAnswers } from '../../src/recipe/questions.js';
+import type { Event } from '../../src/workbook/events.js';
+import { forecast } from '../../src/workbook/forecast.js';
+import { forecastWords } from '../../src/workbook/forecast-words.js';
+import { minutesByStep, paceOf } from '../../src/workbook/pace.js';
+import { progressOf } from '../../src/workbook/progress.js';
+import { build, clampsOn, HOUR, MINUTE, step, TUESDAY_14 } from '../support/journal.js';
+import { planOf, project } from '../support/projects.js';
+
+const at = (minutes: number) => TUESDAY_14 + minutes * MINUTE;
+const done = (id: string, minutes: number): Event => ({
+  kind: 'step-done',
+  atMs: at(minutes),
+  step: id,
+});
+
+/** One person; each step is planned at 10 min, a quarter more for fetching: 12.5 min. */
+const STEPS = [step('cut'), step('notch', { phase: 'notch' }), step('glue', { phase: 'assemble' })];
+
+describe('what the journal says about time', () => {
+  test('the time up to each entry belongs to its step', () => {
+    const spent = minutesByStep(
+      [
+        { kind: 'build-started', atMs: at(0) },
+        { kind: 'piece-done', atMs: at(5), step: 'cut', count: 1 },
+        done('cut', 20),
+        done('notch', 30),
+      ],
+      STEPS,
+    );
+    expect([...spent]).toEqual([
+      ['cut', 20],
+      ['notch', 10],
+    ]);
+  });
+
+  test('a pause is no work, nor is a silence of more than an hour and a half', () => {
+    const spent = minutesByStep(
+      [
+        { kind: 'build-started', atMs: at(0) },
+        done('cut', 10),
+        { kind: 'paused', atMs: at(15), step: 'notch', note: '' },
+        { kind: 'resumed', atMs: at(75) },
+        done('notch', 85),
+        done('glue', 185),
+      ],
+      STEPS,
+    );
+    // 15 to 75 is the pause and belongs to nobody; 10 to 15 was looking at the next step.
+    expect(spent.get('notch')).toBe(15);
+    expect(spent.get('glue')).toBe(0);
+  });
+
+  test('waiting for clamps is not the time of the step that waits', () => {
+    const steps = [step('glue'), step('stand', { after: ['clamp'] })];
+    const spent = minutesByStep(
+      [
+        { kind: 'build-started', atMs: at(0) },
+        clampsOn(at(0), 60, { timer: 'clamp', step: 'glue' }),
+        done('glue', 0),
+        done('stand', 70),
+      ],
+      steps,
+    );
+    expect(spent.get('stand')).toBe(10);
+  });
+});
+
+describe('the pace that is learned', () => {
+  const journal: readonly Event[] = [{ kind: 'build-started', atMs: at(0) }, done('cut', 85)];
+  const pace = paceOf(journal, STEPS, { done: new Set(['cut']), people: 1 });
+
+  // By hand: (85 taken + 60 of trust) / (12.5 planned + 60 of trust) = 2.
+  test('85 min in place of 12.5, with an hour of trust in the plan, is twice as long', () => {
+    expect(pace.of('cut')).toBe(2);
+    expect(pace.learnedFrom).toBe(12.5);
+  });
+
+  test('a kind of work not yet done goes at the pace of the rest', () => {
+    expect(pace.of('assemble')).toBe(2);
+  });
+
+  test('with nothing done it is the plan', () => {
+    expect(paceOf([], STEPS, { done: new Set(), people: 1 }).of('cut')).toBe(1);
+  });
+});
+
+describe('when the bench will likely be done', () => {
+  const BENCH = project('planter-bench');
+  const plan = planOf(BENCH);
+  const answers = usualAnswers(BENCH);
+  /** Tuesday, November 24, 2026, 18:00 in Greenwich. */
+  const evening = TUESDAY_14 + 4 * HOUR;
+  const talked: readonly Event[] = plan.steps
+    .filter(({ phase }) => phase === 'plan' || phase === 'buy')
+    .map(({ id }) => ({ kind: 'step-done', atMs: evening, step: id }));
+
+  function likely(events: readonly Event[], nowMs: number) {
+    const workbook = build([{ kind: 'build-started', atMs: evening }, ...events], { answers });
+    return forecast({ workbook, plan, progress: progressOf(workbook.events) }, nowMs, 'UTC');
+  }
+
+  test('before the first cut it is the plan, from today on', () => {
+    const found = likely(talked, evening);
+    expect(found?.sessions.length).toBe(plan.time.sessions.length);
+    // Six evenings from Tuesday, November 24 on: Sunday, November 29.
+    expect(found?.day).toBe('2026-11-29');
+  });
+
+  test('somebody who saws half as fast is done later, and is told so', () => {
+    const cuts = plan.steps.filter(({ phase }) => phase === 'cut');
+    const slow = cuts.map(({ id }, number): Event => {
+      return { kind: 'step-done', atMs: evening + (number + 1) * 30 * MINUTE, step: id };
+    });
+    const found = likely([...talked, ...slow], evening + cuts.length * 30 * MINUTE);
+    const fast = likely(talked, evening);
+    if (found === undefined || fast === undefined) throw new Error('no forecast');
+    expect(found.pace.all).toBeGreaterThan(1.5);
+    expect(`${found.day} ${found.clock}` > `${fast.day} ${fast.clock}`).toBe(true);
+    expect(forecastWords(found)).toMatch(
+      /^by \w{3} \w{3} \d+, about \d+:\d\d: \d+ more sessions, at \d\.\d x the plan$/,
+    );
+  });
+
+  test('sealer that dries since yesterday holds the last evening up only as long as it needs', () => {
+    const upTo = plan.steps.findIndex(({ id }) => id === 'place');
+    const events: readonly Event[] = [
+      ...plan.steps
+        .slice(0, upTo)
+        .map(({ id }): Event => ({ kind: 'step-done', atMs: evening, step: id })),
+      clampsOn(evening, 24 * 60, { timer: 'seal/dry', step: 'seal' }),
+    ];
+    const found = likely(events, evening + HOUR);
+    expect(found?.day).toBe('2026-11-25');
+    expect(found?.sessions[0]?.turns[0]?.from).toBe(18 * 60);
+  });
+
+  test('when all is done there is nothing to forecast', () => {
+    const all = plan.steps.map(({ id }): Event => ({ kind: 'step-done', atMs: evening, step: id }));
+    expect(likely(all, evening)).toBeUndefined();
+  });
+});
