@@ -34,9 +34,11 @@ export function withoutSubstitutes(
   }
   const substitutes = [...number.keys()].filter(j => number[j] === -1);
   // One that is basic at 0 would stay: asking for a little less than none, unevenly, makes it leave.
-  const uneven = (place: number): number => -slight * (1 + ((place * 31) % 97) / 97);
-  if (!fixAt(program, substitutes, uneven, work)) return undefined;
-  if (!fixAt(program, substitutes, () => 0, work)) return undefined;
+  for (const step of [31, 57, 0]) {
+    const little = (place: number): number =>
+      step === 0 ? 0 : -slight * (1 + ((place * step) % 97) / 97);
+    if (!fixAt(program, substitutes, little, work)) return undefined;
+  }
   if (substitutes.some(j => program.columnPlace[j] !== -1)) return undefined;
   const clean = newProgram(boards, {
     demands: program.rowLower.slice(0, lengths),
