@@ -16,7 +16,15 @@ import {
   SIGHTS,
   type Sight,
 } from './sight.js';
-import { BLANK, type Drawing, type SquareView, type Stroke } from './strokes.js';
+import {
+  type Arrow,
+  BLANK,
+  type Drawing,
+  type PaperPoint,
+  type SquareView,
+  type Stroke,
+  WALL,
+} from './strokes.js';
 
 export type ViewInput = {
   readonly model: Model;
@@ -66,11 +74,31 @@ export function drawView(input: ViewInput): Drawing {
       input.dimensions === 'overall'
         ? overallDimensions(paper, input.display)
         : addedDimensions(kinds, paper, input.display),
+    arrows: input.dimensions === 'overall' ? wallArrows(sight, paper) : [],
     inWords: inWords(
       { sight, paper, kinds, standing: shown.length - lying.length, behind: behind.length },
       input.display,
     ),
   };
+}
+
+/** Share of the drawing that the arrow is long, and how far beside the piece it begins. */
+const ARROW = 1 / 4;
+const AIR = 1 / 8;
+
+/** Which way the wall is, beside the drawing; nothing where one looks toward it. */
+function wallArrows({ u, v }: Sight, paper: PaperBox): readonly Arrow[] {
+  const arrow = (from: PaperPoint, to: PaperPoint): readonly Arrow[] => [
+    { from, to, kind: 'toward', text: WALL },
+  ];
+  const [wide, high] = [paper.u.to, paper.v.to];
+  if (v === 'y') {
+    const at = (share: number) => ({ u: wide / 2, v: high * (1 + share) });
+    return arrow(at(AIR), at(AIR + ARROW));
+  }
+  if (u !== 'y') return [];
+  const at = (share: number) => ({ u: wide * (1 + share), v: 0 });
+  return arrow(at(AIR), at(AIR + ARROW));
 }
 
 function emptyDrawing(sight: Sight): Drawing {

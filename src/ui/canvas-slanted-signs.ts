@@ -11,7 +11,7 @@ type Heads = {
 };
 
 /** Heads that every font has, and plain ones. */
-const HEADS: Readonly<Record<'unicode' | 'ascii', Heads>> = {
+export const ARROW_HEADS: Readonly<Record<'unicode' | 'ascii', Heads>> = {
   unicode: { up: '▲', down: '▼', left: '◄', right: '►', way: '·' },
   ascii: { up: '^', down: 'v', left: '<', right: '>', way: '.' },
 };
@@ -22,7 +22,7 @@ export function drawArrows(
   arrows: readonly Arrow[],
   { slope, ascii }: { readonly slope: Slope; readonly ascii: boolean },
 ): void {
-  const heads = HEADS[ascii ? 'ascii' : 'unicode'];
+  const heads = ARROW_HEADS[ascii ? 'ascii' : 'unicode'];
   for (const arrow of arrows) {
     const cells = cellsOf(arrow, slope);
     const toEnd = isForward(arrow) ? cells : [...cells].reverse();

@@ -113,15 +113,14 @@ export function fillPatches(
   patches: readonly Patch[],
   { setting, ascii }: { setting: Setting; ascii: boolean },
 ): void {
-  const sign = ascii ? FILL.ascii : FILL.unicode;
-  const blocks = patches.map(patch => blockOf(patch, setting));
+  const blocks = patches.map(patch => blockOf(patch, setting, ascii));
   const withInside = new Set(blocks.filter(hasInside).map(block => block.part));
   for (const block of blocks) {
     const isBar = !withInside.has(block.part);
     for (let row = block.fromRow; row <= block.toRow; row += 1) {
       for (let column = block.fromColumn; column <= block.toColumn; column += 1) {
         const isSet = isBar && isInside(column, row, block);
-        if (isSet || isFree(sheet, column, row)) setSign(sheet, { column, row }, sign);
+        if (isSet || isFree(sheet, column, row)) setSign(sheet, { column, row }, block.sign);
       }
     }
   }
@@ -130,16 +129,24 @@ export function fillPatches(
 /** A patch in cells, its lines included. */
 type Block = {
   readonly part: string;
+  readonly sign: string;
   readonly fromColumn: number;
   readonly toColumn: number;
   readonly fromRow: number;
   readonly toRow: number;
 };
 
-function blockOf(patch: Patch, { columnOf, rowOf }: Setting): Block {
+/** What is being added is shaded; what is cut through and waste is hatched. */
+function signOf({ look, lean }: Patch, ascii: boolean): string {
+  if (look !== 'added') return lean === 'right' ? '/' : '\\';
+  return ascii ? FILL.ascii : FILL.unicode;
+}
+
+function blockOf(patch: Patch, { columnOf, rowOf }: Setting, ascii: boolean): Block {
   const { u, v } = boxRound(patch.corners);
   return {
     part: patch.part,
+    sign: signOf(patch, ascii),
     fromColumn: columnOf(u.from),
     toColumn: columnOf(u.to),
     fromRow: rowOf(v.to),

@@ -4,6 +4,7 @@ import { drawDimensions } from './canvas-dimensions.js';
 import { type Layout, layOut } from './canvas-layout.js';
 import { type CellLine, emptySheet, sheetLines } from './canvas-sheet.js';
 import { setSlanted } from './canvas-slanted.js';
+import { ARROW_HEADS } from './canvas-slanted-signs.js';
 import { drawHidden, drawSigns, drawStrokes, drawWords, fillPatches } from './canvas-wood.js';
 
 /** A drawing set in terminal cells: each character is one cell wide. */
@@ -42,10 +43,28 @@ export function setInCells(
   }
   if (!drawing.square) return setSlanted(drawing, room, style);
   const layout = layOut(drawing, room);
-  return {
-    lines: sheetLines(drawn(drawing, layout, style.ascii), style.ascii),
-    ...scaleOf(layout),
-  };
+  const lines = sheetLines(drawn(drawing, layout, style.ascii), style.ascii);
+  const over = lines.length < room.rows ? directionLines(drawing, layout, style.ascii) : [];
+  const fits = over.every(({ text }) => text.length <= room.columns);
+  return { lines: fits ? [...over, ...lines] : lines, ...scaleOf(layout) };
+}
+
+/** Which way the wall is, in a line over the drawing: at its middle, or at the end that looks there. */
+function directionLines(
+  { arrows }: Drawing,
+  { area }: Layout,
+  ascii: boolean,
+): readonly CellLine[] {
+  const { up, right } = ARROW_HEADS[ascii ? 'ascii' : 'unicode'];
+  return arrows
+    .filter(({ kind }) => kind === 'toward')
+    .map(({ from, to, text }) => {
+      const isUp = Math.abs(to.u - from.u) < Math.abs(to.v - from.v);
+      const words = isUp ? `${up} ${text}` : `${text} ${right}`;
+      const free = Math.max(0, area.columns - words.length);
+      const column = area.left + (isUp ? Math.floor(free / 2) : free);
+      return { text: ' '.repeat(column) + words, bright: [] };
+    });
 }
 
 function drawn(drawing: Drawing, layout: Layout, ascii: boolean) {

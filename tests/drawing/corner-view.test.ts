@@ -147,47 +147,57 @@ const view = fc.constantFrom<CornerView>(
 );
 
 const RUNS = { numRuns: 1000, seed: 1848 };
+/** A thousand scenes take a while where other work goes on beside. */
+const LONG_MS = 120_000;
 
 describe('a corner view', () => {
-  test('has a stroke exactly where something else comes into sight', () => {
-    fc.assert(
-      fc.property(scene, view, ({ model, bright }, from) => {
-        const drawing = drawn(model, from, bright);
-        const corner = cornerOfPaper(model, from);
-        const toPaper = ({ u, v }: PaperPoint) => ({ u: u - corner.u, v: v - corner.v });
-        const solids = solidsOf(model);
-        const changes: string[] = [];
-        for (const { middle, hands } of latticeSides(drawing, corner)) {
-          const [a, b] = hands.map(hand => firstHit(solids, from, hand));
-          if (!isSameHit(a, b)) changes.push(name(toPaper(middle)));
-        }
-        expect(strokedSides(drawing)).toEqual(changes.sort());
-      }),
-      RUNS,
-    );
-  });
-
-  test('fills the places where a board being added is nearest, each once', () => {
-    fc.assert(
-      fc.property(scene, view, ({ model, bright }, from) => {
-        const drawing = drawn(model, from, bright);
-        const corner = cornerOfPaper(model, from);
-        const solids = solidsOf(model);
-        for (const { hands } of latticeSides(drawing, corner)) {
-          const [{ u, v }] = hands;
-          const hit = firstHit(solids, from, { u, v });
-          const at = { u: u - corner.u, v: v - corner.v };
-          const filled = drawing.patches.filter(({ corners }) => isInside(corners, at)).length;
-          if (filled !== (hit !== undefined && bright.has(hit.part) ? 1 : 0)) {
-            expect.fail(
-              `${from}: filled ${filled} times at ${name(at)}, where ${hit?.part} is seen`,
-            );
+  test(
+    'has a stroke exactly where something else comes into sight',
+    () => {
+      fc.assert(
+        fc.property(scene, view, ({ model, bright }, from) => {
+          const drawing = drawn(model, from, bright);
+          const corner = cornerOfPaper(model, from);
+          const toPaper = ({ u, v }: PaperPoint) => ({ u: u - corner.u, v: v - corner.v });
+          const solids = solidsOf(model);
+          const changes: string[] = [];
+          for (const { middle, hands } of latticeSides(drawing, corner)) {
+            const [a, b] = hands.map(hand => firstHit(solids, from, hand));
+            if (!isSameHit(a, b)) changes.push(name(toPaper(middle)));
           }
-        }
-      }),
-      RUNS,
-    );
-  });
+          expect(strokedSides(drawing)).toEqual(changes.sort());
+        }),
+        RUNS,
+      );
+    },
+    LONG_MS,
+  );
+
+  test(
+    'fills the places where a board being added is nearest, each once',
+    () => {
+      fc.assert(
+        fc.property(scene, view, ({ model, bright }, from) => {
+          const drawing = drawn(model, from, bright);
+          const corner = cornerOfPaper(model, from);
+          const solids = solidsOf(model);
+          for (const { hands } of latticeSides(drawing, corner)) {
+            const [{ u, v }] = hands;
+            const hit = firstHit(solids, from, { u, v });
+            const at = { u: u - corner.u, v: v - corner.v };
+            const filled = drawing.patches.filter(({ corners }) => isInside(corners, at)).length;
+            if (filled !== (hit !== undefined && bright.has(hit.part) ? 1 : 0)) {
+              expect.fail(
+                `${from}: filled ${filled} times at ${name(at)}, where ${hit?.part} is seen`,
+              );
+            }
+          }
+        }),
+        RUNS,
+      );
+    },
+    LONG_MS,
+  );
 
   test('of a cube is the hexagon of an isometric drawing, with lengths true along the edges', () => {
     const cube = pieceOf([{ id: 'cube', from: [0, 0, 0], to: [100, 100, 100] }]);

@@ -71,6 +71,8 @@ function isStroked(strokes: readonly Stroke[], u: number, v: number): boolean {
 
 const view = fc.constantFrom<View>('front', 'end', 'above');
 const RUNS = { numRuns: 1000, seed: 1848 };
+/** A thousand scenes take a while where other work goes on beside. */
+const LONG_MS = 120_000;
 
 /** Points in the middle of each unit square of the paper, which no edge passes through. */
 function middles(drawing: Drawing): { u: number; v: number }[] {
@@ -80,81 +82,97 @@ function middles(drawing: Drawing): { u: number; v: number }[] {
 }
 
 describe('what is drawn and what is hidden', () => {
-  test('on both sides of every stroke something else is seen', () => {
-    fc.assert(
-      fc.property(scene, view, ({ model, bright }, from) => {
-        const drawing = draw(model, from, bright);
-        for (const stroke of visible(drawing)) {
-          const isUpright = stroke.from.u === stroke.to.u;
-          const [low, high] = isUpright
-            ? [stroke.from.v, stroke.to.v]
-            : [stroke.from.u, stroke.to.u];
-          for (let along = low + 0.5; along < high; along += 1) {
-            const [a, b] = isUpright
-              ? [
-                  { u: stroke.from.u - 0.5, v: along },
-                  { u: stroke.from.u + 0.5, v: along },
-                ]
-              : [
-                  { u: along, v: stroke.from.v - 0.5 },
-                  { u: along, v: stroke.from.v + 0.5 },
-                ];
-            expect(isSameHit(firstHit(model, from, a), firstHit(model, from, b))).toBe(false);
+  test(
+    'on both sides of every stroke something else is seen',
+    () => {
+      fc.assert(
+        fc.property(scene, view, ({ model, bright }, from) => {
+          const drawing = draw(model, from, bright);
+          for (const stroke of visible(drawing)) {
+            const isUpright = stroke.from.u === stroke.to.u;
+            const [low, high] = isUpright
+              ? [stroke.from.v, stroke.to.v]
+              : [stroke.from.u, stroke.to.u];
+            for (let along = low + 0.5; along < high; along += 1) {
+              const [a, b] = isUpright
+                ? [
+                    { u: stroke.from.u - 0.5, v: along },
+                    { u: stroke.from.u + 0.5, v: along },
+                  ]
+                : [
+                    { u: along, v: stroke.from.v - 0.5 },
+                    { u: along, v: stroke.from.v + 0.5 },
+                  ];
+              expect(isSameHit(firstHit(model, from, a), firstHit(model, from, b))).toBe(false);
+            }
           }
-        }
-      }),
-      RUNS,
-    );
-  });
+        }),
+        RUNS,
+      );
+    },
+    LONG_MS,
+  );
 
-  test('wherever something else comes into sight there is a stroke', () => {
-    fc.assert(
-      fc.property(scene, view, ({ model, bright }, from) => {
-        const drawing = draw(model, from, bright);
-        const strokes = visible(drawing);
-        for (const { u, v } of [...middles(drawing), { u: -0.5, v: 0.5 }]) {
-          const here = firstHit(model, from, { u, v });
-          const right = firstHit(model, from, { u: u + 1, v });
-          const over = firstHit(model, from, { u, v: v + 1 });
-          expect(isStroked(strokes, u + 0.5, v)).toBe(!isSameHit(here, right));
-          expect(isStroked(strokes, u, v + 0.5)).toBe(!isSameHit(here, over));
-        }
-      }),
-      RUNS,
-    );
-  });
+  test(
+    'wherever something else comes into sight there is a stroke',
+    () => {
+      fc.assert(
+        fc.property(scene, view, ({ model, bright }, from) => {
+          const drawing = draw(model, from, bright);
+          const strokes = visible(drawing);
+          for (const { u, v } of [...middles(drawing), { u: -0.5, v: 0.5 }]) {
+            const here = firstHit(model, from, { u, v });
+            const right = firstHit(model, from, { u: u + 1, v });
+            const over = firstHit(model, from, { u, v: v + 1 });
+            expect(isStroked(strokes, u + 0.5, v)).toBe(!isSameHit(here, right));
+            expect(isStroked(strokes, u, v + 0.5)).toBe(!isSameHit(here, over));
+          }
+        }),
+        RUNS,
+      );
+    },
+    LONG_MS,
+  );
 
-  test('the filled places are those where a board being added is nearest, each filled once', () => {
-    fc.assert(
-      fc.property(scene, view, ({ model, bright }, from) => {
-        const drawing = draw(model, from, bright);
-        for (const { u, v } of middles(drawing)) {
-          const covering = drawing.patches.filter(({ corners }) => {
-            const [low, , high] = corners;
-            if (low === undefined || high === undefined) return false;
-            return low.u < u && u < high.u && low.v < v && v < high.v;
+  test(
+    'the filled places are those where a board being added is nearest, each filled once',
+    () => {
+      fc.assert(
+        fc.property(scene, view, ({ model, bright }, from) => {
+          const drawing = draw(model, from, bright);
+          for (const { u, v } of middles(drawing)) {
+            const covering = drawing.patches.filter(({ corners }) => {
+              const [low, , high] = corners;
+              if (low === undefined || high === undefined) return false;
+              return low.u < u && u < high.u && low.v < v && v < high.v;
+            });
+            const hit = firstHit(model, from, { u, v });
+            expect(covering.length).toBe(hit !== undefined && bright.has(hit.part) ? 1 : 0);
+          }
+        }),
+        RUNS,
+      );
+    },
+    LONG_MS,
+  );
+
+  test(
+    'no two strokes of one weight continue each other',
+    () => {
+      fc.assert(
+        fc.property(scene, view, ({ model, bright }, from) => {
+          const ends = visible(draw(model, from, bright)).map(({ from, to, bright }) => {
+            const weight = bright ? 'bright' : 'plain';
+            const kind = from.u === to.u ? `upright at ${from.u}` : `level at ${from.v}`;
+            const [low, high] = from.u === to.u ? [from.v, to.v] : [from.u, to.u];
+            return { begins: `${weight} ${kind} ${low}`, ends: `${weight} ${kind} ${high}` };
           });
-          const hit = firstHit(model, from, { u, v });
-          expect(covering.length).toBe(hit !== undefined && bright.has(hit.part) ? 1 : 0);
-        }
-      }),
-      RUNS,
-    );
-  });
-
-  test('no two strokes of one weight continue each other', () => {
-    fc.assert(
-      fc.property(scene, view, ({ model, bright }, from) => {
-        const ends = visible(draw(model, from, bright)).map(({ from, to, bright }) => {
-          const weight = bright ? 'bright' : 'plain';
-          const kind = from.u === to.u ? `upright at ${from.u}` : `level at ${from.v}`;
-          const [low, high] = from.u === to.u ? [from.v, to.v] : [from.u, to.u];
-          return { begins: `${weight} ${kind} ${low}`, ends: `${weight} ${kind} ${high}` };
-        });
-        const begins = new Set(ends.map(one => one.begins));
-        expect(ends.filter(one => begins.has(one.ends))).toEqual([]);
-      }),
-      RUNS,
-    );
-  });
+          const begins = new Set(ends.map(one => one.begins));
+          expect(ends.filter(one => begins.has(one.ends))).toEqual([]);
+        }),
+        RUNS,
+      );
+    },
+    LONG_MS,
+  );
 });

@@ -350,7 +350,14 @@ describe('any drawing in any room', () => {
   });
 
   test('has the same layout in ASCII, sign for sign', () => {
-    const plain: Record<string, string> = { '─': '-', '│': '|', '▒': ':', '·': '.' };
+    const plain: Record<string, string> = {
+      '─': '-',
+      '│': '|',
+      '▒': ':',
+      '·': '.',
+      '▲': '^',
+      '►': '>',
+    };
     const inAscii = (text: string) =>
       [...text].map(sign => plain[sign] ?? ('┌┐└┘├┤┬┴┼'.includes(sign) ? '+' : sign)).join('');
     fc.assert(

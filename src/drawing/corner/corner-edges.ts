@@ -1,3 +1,4 @@
+import { bounds } from '../../model/box.js';
 import type { Box, Point } from '../../model/part.js';
 import { type Eye, onPaper } from './corner-sight.js';
 import { spansInSight } from './in-sight.js';
@@ -12,15 +13,24 @@ export function sceneOf(solids: readonly Box[], eye: Eye): Scene {
   return { seen: solids.map(box => seenBox(box, eye)), eye };
 }
 
+/** What may hide something of a box, the box itself too. */
+export function nearTo(box: Box, { seen, eye }: Scene): readonly Seen[] {
+  const on = seenBox(box, eye);
+  return seen.filter(one => overlap(on, one));
+}
+
 /** The stretches of a board's edges that are seen. */
 export function edgesOf(
   solid: readonly Box[],
   bright: boolean,
   { seen, eye }: Scene,
 ): readonly Along[] {
+  const whole = bounds(solid);
+  if (whole === undefined) return [];
+  const around = nearTo(whole, { seen, eye });
   return solidEdges(solid).flatMap(edge => {
     const on = seenBox({ min: edge.from, max: alongBy(edge, edge.length) }, eye);
-    const near = seen.filter(one => overlap(on, one)).map(({ box }) => box);
+    const near = around.filter(one => overlap(on, one)).map(({ box }) => box);
     return spansInSight(edge, near, eye).map(({ from, to }) => ({
       axis: edge.axis,
       stroke: {

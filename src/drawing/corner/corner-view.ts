@@ -4,7 +4,7 @@ import type { Box, Part, Point } from '../../model/part.js';
 import { BLANK, type CornerView, type Drawing, type Patch } from '../strokes.js';
 import { toOrigin } from '../to-origin.js';
 import { arrowOf, towardWall, type Way } from './corner-arrows.js';
-import { edgesOf, hiddenOutline, type Scene, sceneOf } from './corner-edges.js';
+import { edgesOf, hiddenOutline, nearTo, type Scene, sceneOf } from './corner-edges.js';
 import { marksOn } from './corner-marks.js';
 import { CORNER_SIGHTS } from './corner-sight.js';
 import { cornerInWords } from './corner-words.js';
@@ -73,9 +73,14 @@ export function drawCorner(input: CornerInput): Drawing {
   ]);
 }
 
-function patchesOf(part: string, solid: readonly Box[], { seen, eye }: Scene): readonly Patch[] {
+function patchesOf(part: string, solid: readonly Box[], scene: Scene): readonly Patch[] {
   return solid.flatMap(box =>
-    facesInSight(box, seen, eye).map(corners => ({ part, corners, look: 'added', lean: 'right' })),
+    facesInSight(box, nearTo(box, scene), scene.eye).map(corners => ({
+      part,
+      corners,
+      look: 'added',
+      lean: 'right',
+    })),
   );
 }
 
