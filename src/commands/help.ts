@@ -35,8 +35,8 @@ Options
   --to PLACE         the folder for print, made where it is missing; the file for export
                      (usual: BUILD.notchbook.json right here)
   --paper SIZE       letter or a4 (print; usual: letter)
-  --pages NAMES      print only these: cover,shopping,cut,boards,joints,templates,marks,
-                     screws,steps,time,tools,words,fit,care
+  --pages NAMES      print only these: cover,views,shopping,cut,boards,joints,templates,
+                     marks,screws,steps,time,tools,words,fit,care
   --width COLUMNS    width of printed text (usual: 80)
   --data FOLDER      where builds are kept (else NOTCHBOOK_HOME, else your data folder)
   --ascii            plain characters instead of line drawing

@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdirSync, renameSync, rmSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, renameSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { dirname, join, resolve } from 'node:path';
 import { type Parsed, parsed, unreadable } from '../measure/parsed.js';
 import { errorCode } from './disk-trouble.js';
@@ -24,7 +24,7 @@ const MOST_BYTES = 64 * 1024 * 1024;
 export function putFiles(folder: string, files: readonly MadeFile[]): Parsed<string> {
   const root = resolve(folder);
   try {
-    mkdirSync(root, { recursive: true });
+    makeFolder(root);
     const known = readRecord(root);
     const foreign = files.filter(file => isForeign(join(root, file.name), file, known));
     if (foreign.length > 0) return clash(root, foreign);
@@ -101,8 +101,16 @@ function joined(one: Record, other: Record): Record {
   );
 }
 
+/** Folder by folder: where the system says of a folder that it is not there, Node would try for ever. */
+function makeFolder(path: string): void {
+  if (existsSync(path) && statSync(path).isDirectory()) return;
+  const above = dirname(path);
+  if (above !== path) makeFolder(above);
+  mkdirSync(path);
+}
+
 function writeWhole(path: string, content: Uint8Array | string): void {
-  mkdirSync(dirname(path), { recursive: true });
+  makeFolder(dirname(path));
   const temp = tempName(path);
   try {
     writeFileSync(temp, content, { flag: 'wx' });

@@ -86,4 +86,9 @@ describe('files that a command makes in a folder', () => {
     const below = putFiles(join(file, 'out'), [{ name: 'bench.md', content: 'one' }]);
     expect(below.ok ? '' : below.problem).toContain('is no folder');
   });
+
+  test.skipIf(process.platform !== 'linux')('a place where no folder can be made is told', () => {
+    const put = putFiles('/proc/notchbook', [{ name: 'bench.md', content: 'one' }]);
+    expect(put.ok ? '' : put.problem).toContain('/proc/notchbook could not be written to');
+  });
 });

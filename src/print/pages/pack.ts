@@ -7,6 +7,7 @@ import type { Measure } from '../sheet/set-words.js';
 /** Parts of the printed plan that can be asked for by name, in the order of the paper. */
 export const PAGE_NAMES = [
   'cover',
+  'views',
   'shopping',
   'cut',
   'boards',

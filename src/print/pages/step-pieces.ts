@@ -12,31 +12,33 @@ import { bigPieces, headPieces } from './step-head.js';
 import { notchPieces, picturePieces, wherePiece } from './step-pictures.js';
 
 /** Heights of pictures, the first that lets a step stay on one page. */
-const HEIGHTS: readonly Mm[] = [66, 52, 40];
+const HEIGHTS = [66, 52, 40] as const;
 
-/** A step as it is built from, kept on one page where it can be. */
+/** A step as it is built from, kept on one page where it can be; else parted after what to do. */
 export function stepPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
-  const rest = restPieces(step, number, pack);
-  const set = HEIGHTS.map(high => () => [
+  const said = [...sayPieces(step, number, pack), ...notchPieces(step, pack)];
+  const told = toldPieces(step, number, pack);
+  const begin = (high: Mm) => [
     ...headPieces(step, number, pack),
     ...picturePieces(step, number, pack, high),
-    ...rest,
-  ]);
-  const whole = set.find(make => heightOf(make()) <= pack.frame.height);
-  return whole === undefined ? (set.at(-1)?.() ?? []) : [bound(whole())];
+    ...said,
+  ];
+  for (const high of HEIGHTS) {
+    const whole = [...begin(high), ...told];
+    if (heightOf(whole) <= pack.frame.height) return [bound(whole)];
+  }
+  return [bound(begin(HEIGHTS[0])), ...told];
 }
 
 function heightOf(pieces: readonly Piece[]): Mm {
   return pieces.reduce((sum, one) => sum + one.above + one.height, 0);
 }
 
-/** What to do, the number to hit, what to look at, what to mind. */
-function restPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
+/** With what, what to look at, what to mind, and why. */
+function toldPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
   const { measure, plan } = pack;
   const before = plan.steps[number - 2];
   return [
-    ...sayPieces(step, number, pack),
-    ...notchPieces(step, pack),
     ...spacedOut(factPieces(factsOf(step, pack), measure)),
     ...step.look.flatMap((text, at) =>
       itemPieces(text, checkIsMade(step, at, pack) ? 'ticked' : 'box', measure),

@@ -1,9 +1,10 @@
 import { hatchStrokes } from '../../drawing/hatch.js';
 import { LINE_LOOKS } from '../../drawing/line-kinds.js';
-import type { Arrow, Drawing, PaperPoint, Patch, Stroke } from '../../drawing/strokes.js';
+import type { Drawing, PaperPoint, Patch, Stroke } from '../../drawing/strokes.js';
 import type { Mm } from '../../measure/quantities.js';
 import { type LineMark, line, type Mark, type Point, words } from './mark.js';
 import { type Piece, piece } from './piece.js';
+import { arrowMarks, arrowWidth } from './set-arrows.js';
 import {
   depthOf,
   dimensionMarks,
@@ -53,9 +54,10 @@ function around(drawing: Drawing, scale: number, rule: TypeRule) {
   const { beside } = namesInside(drawing.marks, ({ u, v }) => ({ x: u, y: v }), scale, rule);
   const wide = drawing.width * scale;
   const right = Math.max(depthOf(placed, 'right'), rightOverhang(placed, wide, rule));
+  const told = scale >= SMALL ? drawing.arrows : [];
   return {
-    left: depthOf(placed, 'left'),
-    right: right + columnWidth(beside, rule),
+    left: Math.max(depthOf(placed, 'left'), arrowWidth(told, 'left', rule)),
+    right: Math.max(right + columnWidth(beside, rule), arrowWidth(told, 'right', rule)),
     above: Math.max(depthOf(placed, 'above'), topOverhang(placed, rule)),
     below: depthOf(placed, 'below'),
   };
@@ -89,7 +91,7 @@ function drawingMarks(
     ...drawing.patches.flatMap(patch => patchMarks(patch, scale, toPaper)),
     ...strokeMarks(drawing, scale, toPaper),
     ...drawing.rings.flatMap(({ at, radius }) => ringMarks(toPaper(at), radius * scale)),
-    ...drawing.arrows.flatMap(arrow => arrowMarks(arrow, toPaper)),
+    ...drawing.arrows.flatMap(arrow => arrowMarks(arrow, toPaper, scale >= SMALL)),
     ...placed.flatMap(one => dimensionMarks(one, field)),
     ...names.inside,
     ...besideMarks(names.beside, toPaper, field, column),
@@ -154,29 +156,5 @@ function ringMarks({ x, y }: Point, radius: Mm): readonly Mark[] {
     { kind: 'area', corners, edge: MIDDLE },
     line({ x: x - over, y }, { x: x + over, y }, NARROW / 2),
     line({ x, y: y - over }, { x, y: y + over }, NARROW / 2),
-  ];
-}
-
-const HEAD: Mm = 3;
-
-function arrowMarks(arrow: Arrow, toPaper: (point: PaperPoint) => Point): readonly Mark[] {
-  const [from, to] = [toPaper(arrow.from), toPaper(arrow.to)];
-  const long = Math.hypot(to.x - from.x, to.y - from.y) || 1;
-  const [x, y] = [(to.x - from.x) / long, (to.y - from.y) / long];
-  const back = { x: to.x - x * HEAD, y: to.y - y * HEAD };
-  const wing = HEAD / 3.2;
-  const corners = [
-    to,
-    { x: back.x - y * wing, y: back.y + x * wing },
-    { x: back.x + y * wing, y: back.y - x * wing },
-  ];
-  const dash = arrow.kind === 'goes' ? LINE_LOOKS.phantom.dashes.map(part => part * 0.2) : [];
-  const text = { x: from.x - x * 2, y: from.y - y * 2 + points(10) * 0.36 };
-  return [
-    line(from, back, MIDDLE, dash),
-    { kind: 'area', corners, fill: 0 },
-    ...(arrow.text === ''
-      ? []
-      : [words(text, arrow.text, 10, { anchor: x > 0.3 ? 'end' : x < -0.3 ? 'start' : 'middle' })]),
   ];
 }
