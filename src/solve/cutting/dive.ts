@@ -1,14 +1,12 @@
-import { recomputeValues } from './basis.js';
-import { partsPerCent } from './bound.js';
 import { beginAt, type Start, startOf } from './cases.js';
-import { priceOut, type Relaxation, spreadDemands } from './column-generation.js';
-import { nextCost, stockLimits } from './count-limits.js';
-import { solveDual } from './dual-simplex.js';
+import type { Relaxation } from './column-generation.js';
+import { finishDive, type Stage } from './finish-dive.js';
 import { fixedNumbers } from './fixed-numbers.js';
 import type { Remainder, Use } from './greedy.js';
 import { costOf, fillGreedily, wholeProblem } from './greedy.js';
 import { columnValues, type LinearProgram } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
+import { setRest, solveRest } from './solve-rest.js';
 import type { Work } from './work.js';
 import { isSpent } from './work.js';
 
@@ -57,20 +55,10 @@ function backTo(
   return beginAt(program, start, work);
 }
 
-/** Makes the program ask for what remains only. */
-function setRest(program: LinearProgram, { demands, available }: Remainder): void {
-  spreadDemands(demands).forEach((demand, i) => {
-    program.rowLower[i] = demand;
-  });
-  available.forEach((count, k) => {
-    const row = program.kindRow[k] as number;
-    if (row >= 0) program.rowUpper[row] = count;
-  });
-}
-
 class Dive {
   private readonly random: (below: number) => number;
   private readonly taken: Use[] = [];
+  private readonly stages: Stage[] = [];
   private rest: Remainder;
   private best: readonly Use[] | undefined;
   private most: number;
@@ -94,7 +82,8 @@ class Dive {
       const cost = costOf(this.problem, plan);
       if (cost <= this.most) [this.best, this.most] = [plan, cost - 1];
     } while (this.most >= this.aim.floor && this.solveRest());
-    return this.best;
+    if (this.most < this.aim.floor) return this.best;
+    return finishDive(this.problem, this.stages, this.aim.floor, this.work) ?? this.best;
   }
 
   private take(): void {
@@ -136,19 +125,11 @@ class Dive {
 
   /** Solves what remains; false when nothing does, or when no plan of interest can come of it. */
   private solveRest(): boolean {
-    const { program, work, rest } = this;
+    const { rest, work } = this;
     if (isSpent(work) || rest.demands.every(count => count <= 0)) return false;
-    setRest(program, rest);
-    recomputeValues(program);
-    if (solveDual(program, Infinity, work).kind !== 'optimal') return false;
-    const problem = {
-      ...this.problem,
-      demands: rest.demands,
-      kinds: this.problem.kinds.map((kind, k) => ({ ...kind, available: rest.available[k] ?? 0 })),
-    };
-    const limits = stockLimits(problem);
-    const left = this.most - costOf(problem, this.taken);
-    const { bound } = priceOut(problem, program, { limits, enough: left * partsPerCent }, work);
-    return nextCost(problem, limits, Math.ceil(bound / partsPerCent)) <= left;
+    const left = this.most - costOf(this.problem, this.taken);
+    const solved = solveRest(this.problem, this.program, { rest, left }, work);
+    if (solved !== undefined) this.stages.push({ taken: [...this.taken], rest, ...solved });
+    return solved !== undefined;
   }
 }

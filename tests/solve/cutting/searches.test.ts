@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { relax } from '../../../src/solve/cutting/column-generation.js';
 import { stockLimits } from '../../../src/solve/cutting/count-limits.js';
 import { dive } from '../../../src/solve/cutting/dive.js';
+import { finishDive } from '../../../src/solve/cutting/finish-dive.js';
 import { costOf, fillGreedily, wholeProblem } from '../../../src/solve/cutting/greedy.js';
 import { normalize } from '../../../src/solve/cutting/normalize.js';
 import { searchCounts } from '../../../src/solve/cutting/search-counts.js';
@@ -44,6 +45,22 @@ describe('each search on its own, begun far above the bound', () => {
         expect(costOf(reduced, dived)).toBeGreaterThanOrEqual(cost);
       }),
       { numRuns: 400, seed: 1 },
+    );
+  });
+
+  it('finishes a dive at the cheapest cost from where it began, and never below', () => {
+    fc.assert(
+      fc.property(endless, problem => {
+        const reduced = normalize(problem);
+        const { cost } = everyWay(problem);
+        if (cost === 0) return;
+        const { prices, bound } = relax(reduced, [], work());
+        const begin = { taken: [], rest: wholeProblem(reduced), prices, bound };
+        const plan = finishDive(reduced, [begin], cost, { done: 0, limit: 1e9 });
+        expect(plan === undefined ? undefined : costOf(reduced, plan)).toBe(cost);
+        expect(finishDive(reduced, [begin], cost - 1, { done: 0, limit: 1e9 })).toBeUndefined();
+      }),
+      { numRuns: 200, seed: 4 },
     );
   });
 
