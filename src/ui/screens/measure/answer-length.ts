@@ -25,7 +25,7 @@ export function answerToLength(
   nowMs: number,
 ): Answer {
   const { display } = build.plan;
-  const found = readingsOf(readings, row.take, display);
+  const found = readingsOf(readings, row, display);
   const cut = cutPieces(build.plan, build.progress);
   const about = { atMs: nowMs, step: stepId(build), what: row.id, readings, value: found.value };
   const taken: Event = { kind: 'size-measured', ...about, isTaken: true, cut };

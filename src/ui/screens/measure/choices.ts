@@ -15,21 +15,24 @@ export type Choice =
   | { readonly kind: 'length'; readonly row: MeasureRow }
   | { readonly kind: 'diagonals'; readonly frame: SquareRow };
 
-/** What belongs to the step at hand first, then the boards, then everything else. */
+/** What belongs to the step at hand first; at the saw the boards come before frames, else after them. */
 export function choicesOf(build: Build): readonly Choice[] {
   const { plan } = build;
   const { cutting, sizes: own, frames } = toMeasure(stepToOpen(build), plan);
   const first: readonly Choice[] = cutting === undefined ? [] : [{ kind: 'first', cutting }];
   const sizes = plan.measures.filter(({ kind }) => kind === 'size');
   const boards = plan.measures.filter(({ kind }) => kind === 'board');
+  const others = sizes.filter(row => !own.includes(row));
+  const isCutting = cutting !== undefined;
   const under = boards.filter(({ id }) => id.startsWith(`${cutting?.section ?? ''}.`));
   return [
     ...first,
     ...own.map(asLength),
     ...frames.map((frame): Choice => ({ kind: 'diagonals', frame })),
     ...under.map(asLength),
+    ...(isCutting ? [] : others.map(asLength)),
     ...boards.filter(row => !under.includes(row)).map(asLength),
-    ...sizes.filter(row => !own.includes(row)).map(asLength),
+    ...(isCutting ? others.map(asLength) : []),
   ];
 }
 

@@ -67,7 +67,7 @@ export function readWords({ of, read }: ReadingStage, { plan }: Build): string {
   const say = (mm: number) => formatLength(mm, finer(plan.display));
   const listed = read.map(say).join(', ');
   if (of.kind !== 'length' || read.length < 2) return `So far: ${listed}`;
-  const { value, spread } = readingsOf(read, of.row.take, plan.display);
+  const { value, spread } = readingsOf(read, of.row, plan.display);
   const counts = { average: 'average', least: 'the least', most: 'the most' }[of.row.take];
   return `So far: ${listed}; ${counts} ${say(value)}, ${say(spread)} apart`;
 }
