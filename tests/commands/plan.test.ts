@@ -33,6 +33,9 @@ describe('notchbook plan --measured', () => {
     const { out, code } = run('plan', 'planter-bench', '--measured', '2x4.width=3-3/8in');
     expect(code).toBe(0);
     expect(out).toContain('1-1/2 in x 3-3/8 in');
+    expect(out).toMatch(
+      /Measured +Width of the 2x4, on several boards: 3-3\/8 in, planned\s+3-1\/2 in/,
+    );
   });
 
   test.each([

@@ -1,10 +1,13 @@
 import { formatMinutes } from '../../measure/duration.js';
 import { formatFigure } from '../../measure/figure-text.js';
+import { formatLength } from '../../measure/format-length.js';
 import { formatMoney } from '../../measure/money.js';
 import type { Block, Fact, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import { boughtCount } from '../buy-lines.js';
+import type { MeasureRow } from '../measures.js';
 import type { FitCheck, Plan } from '../plan.js';
+import { finer } from '../readings.js';
 import { holdAdvice, holdSums, holdTable, notCounted } from './hold-blocks.js';
 import { planterBlocks } from './planter-blocks.js';
 
@@ -42,7 +45,16 @@ export function overviewFacts(plan: Plan): readonly Fact[] {
       because: time.hands.because,
     },
     { name: 'Longest wait', text: longestWait(plan) },
+    ...plan.measures.flatMap(row => measuredFact(row, plan)),
   ];
+}
+
+/** What the tape showed, where the plan counts on it. */
+function measuredFact({ say, measured, planned }: MeasureRow, { display }: Plan): readonly Fact[] {
+  if (measured === undefined) return [];
+  const length = formatLength(measured.value, finer(display));
+  const text = `${say}: ${length}, planned ${formatLength(planned.value, display)}`;
+  return [{ name: 'Measured', text, because: measured.because }];
 }
 
 function longestWait({ time }: Plan): string {

@@ -3,8 +3,12 @@ import { readArguments } from '../../../src/commands/arguments.js';
 import { showCommand } from '../../../src/commands/show.js';
 import { inches } from '../../../src/measure/inch.js';
 import type { Plan, Step } from '../../../src/plan/plan.js';
+import { rackNow } from '../../../src/plan/rack-now.js';
+import { cutStepsOf, stillNeeded } from '../../../src/plan/work-so-far.js';
+import { benchOf } from '../../../src/ui/bench-of.js';
 import type { Build } from '../../../src/ui/screen.js';
 import { measureScreen } from '../../../src/ui/screens/measure/screen.js';
+import { answerTo } from '../../../src/ui/screens/mistake/answer.js';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
@@ -197,6 +201,33 @@ describe('boards narrower than planned', () => {
     ]);
     expect(stepNamed('4 at 17 in', spoiled).tally?.count).toBe(4);
     expect(stepNamed('12 at 17-1/8 in', spoiled).tally?.count).toBe(12);
+  });
+});
+
+describe('the rack goes on from what was measured', () => {
+  const { build: taken } = usedOn(measureScreen, FIVE_POSTS).press(
+    `${row(FIVE_POSTS, 'Width of the 2x4')} "3-3/8" enter enter end space`,
+  );
+
+  test.each([0, 30])('a post split with %i cm of it sound has a new one', left => {
+    const cutting = cutStepsOf(taken.plan).find(({ step }) =>
+      step.title.includes('11 at 17-1/8 in'),
+    );
+    const [piece] = cutting?.rows ?? [];
+    if (cutting === undefined || piece === undefined) throw new Error('no posts');
+    const choice = { kind: 'piece', cutting, row: piece, isCounted: false } as const;
+    const answer = answerTo({ choice, what: 'split', left: left * 10 }, taken, atMs);
+    expect(answer.event).toMatchObject({ kind: 'piece-spoiled', mark: piece.mark });
+  });
+
+  test('every piece still to be cut has a place on the boards that lie there', () => {
+    for (const { section } of taken.plan.purchases) {
+      const now = rackNow(section, benchOf(taken));
+      const planned = now?.rack.boards.flatMap(({ cuts }) => cuts.map(({ mark }) => mark)) ?? [];
+      for (const { mark, count } of stillNeeded(taken.plan, section, taken.progress)) {
+        expect(`${mark} ${planned.filter(it => it === mark).length}`).toBe(`${mark} ${count}`);
+      }
+    }
   });
 });
 
