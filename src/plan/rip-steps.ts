@@ -1,11 +1,11 @@
 import { taskMinutes } from '../materials/task-times.js';
 import { COMMON_PRACTICE } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
-import { formatBoardLength, formatLength, formatLengthExact } from '../measure/format-length.js';
+import { formatBoardLength, formatLengthExact } from '../measure/format-length.js';
 import { inches } from '../measure/inch.js';
-import { listWords } from '../text/list.js';
 import { count } from '../text/plural.js';
 import { boughtCount } from './buy-lines.js';
+import { onTheTape } from './on-tape.js';
 import type { Plan, Purchase, Step } from './plan.js';
 import type { Ripped } from './purchase.js';
 import type { Setting } from './setting.js';
@@ -65,7 +65,7 @@ function ripStep(
     say: sayOf(purchase, setting),
     why: 'A long strip runs true along the fence; a short one turns into the blade. So rip first, then cut to length.',
     look: [
-      `The first strip is ${length(ripped.fence.value)} wide to ${formatLength(inches(1 / 32), setting.display)}, at both ends.`,
+      `The first strip is ${length(ripped.fence.value)} wide to ${onTheTape(inches(1 / 32), setting.display)}, at both ends.`,
       'No strip bows so far that it will not lie flat by hand.',
     ],
     firstCheck: true,
@@ -89,17 +89,18 @@ function ripStep(
 
 function sayOf(
   { section, ripped }: Purchase & { readonly ripped: Ripped },
-  { display }: Setting,
+  { display, people }: Setting,
 ): readonly string[] {
   const length = (value: number) => formatLengthExact(value, display);
+  const { edge, edgeFence, fence, strips, from, turned } = ripped;
   return [
-    `First edge: set the fence at ${length(ripped.edgeFence.value)} and take ${length(ripped.edge.value)} off one edge of each board. Use straight, flat boards only.`,
-    `Then turn that straight edge to the fence, set it at ${length(ripped.fence.value)}, and rip ${count(ripped.strips, 'strip')} from each board.`,
-    'Feed with the push stick, all the way past the blade. Pick a strip up when the blade stands still.',
-    'The helper stands at the side and holds the far end up. Nobody pulls.',
-    ...(ripped.turned
-      ? [`Lay each strip on its side: its width is the thickness of ${ripped.from}.`]
-      : []),
+    `First edge: fence at ${length(edgeFence.value)}, ${length(edge.value)} off one edge. Straight, flat boards only.`,
+    `Turn that edge to the fence and set it at ${length(fence.value)}: ${count(strips, 'strip')} from each board.`,
+    'Feed with the push stick, all the way past the blade. Pick strips up when it stands still.',
+    people === 2
+      ? 'The helper stands at the side and holds the far end up. Nobody pulls.'
+      : 'A stand behind the saw holds the far end up.',
+    ...(turned ? [`Lay each strip on its side: its width is the thickness of ${from}.`] : []),
     `Write ${section} and the number of its board on each strip.`,
   ];
 }
@@ -108,15 +109,12 @@ function settingsOf(
   { buy, ripped }: Purchase & { readonly ripped: Ripped },
   { display }: Setting,
 ): Step['settings'] {
-  const length = (value: number) => formatLengthExact(value, display);
   const boards = buy.map(it => `${it.count} of ${formatBoardLength(it.length.value, display)}`);
   return [
-    { name: 'Board', text: `${ripped.from}: ${listWords(boards)}` },
+    { name: 'Board', text: `${ripped.from}: ${boards.join(', ')}` },
     {
       name: 'Blade',
-      text: `for ripping, just above the board; it takes ${length(ripped.kerf.value)}`,
+      text: `for ripping, just above the board; it takes ${formatLengthExact(ripped.kerf.value, display)}`,
     },
-    { name: 'First edge', text: `fence at ${length(ripped.edgeFence.value)}` },
-    { name: 'Strips', text: `fence at ${length(ripped.fence.value)}` },
   ];
 }

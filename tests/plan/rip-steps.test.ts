@@ -40,9 +40,10 @@ describe('strips that are ripped have a step of their own', () => {
     expect(rip.big).toEqual({ text: '3/4 in', caption: 'from fence to blade, for 2x4' });
     expect(rip.settings.map(({ name, text }) => `${name}: ${text}`).slice(1)).toEqual([
       'Blade: for ripping, just above the board; it takes 1/8 in',
-      'First edge: fence at 3-1/4 in',
-      'Strips: fence at 3/4 in',
     ]);
+    expect(rip.say[0]).toContain('fence at 3-1/4 in, 1/8 in off one edge');
+    expect(rip.say[1]).toContain('set it at 3/4 in: 3 strips from each board');
+    expect(rip.look[0]).toBe('The first strip is 3/4 in wide to 1/32 in, at both ends.');
     expect(rip.say.join(' ')).toContain('its width is the thickness of 2x4');
   });
 
