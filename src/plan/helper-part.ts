@@ -18,3 +18,17 @@ export function helperPart(
   const company = rights.some(({ right }) => right !== 'alone') || needsCompany(care, band);
   return { who: who === 'helper' && company ? 'both' : who, handsOff };
 }
+
+/**
+ * The build with its parts shared out for a helper of this age. Before the first saw the care for young
+ * helpers is read aloud where there is one.
+ */
+export function withHelper(build: readonly Step[], band: AgeBand | undefined): readonly Step[] {
+  const young = band !== undefined && band !== 'grown';
+  const first = build.find(({ phase }) => phase === 'cut');
+  return build.map(step => ({
+    ...step,
+    ...helperPart(step, band),
+    care: young && step === first ? ['children', ...step.care] : step.care,
+  }));
+}

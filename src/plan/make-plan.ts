@@ -14,11 +14,11 @@ import { fasteners } from './fasteners.js';
 import { fitChecks } from './fit-checks.js';
 import { gluePlan } from './glue-plan.js';
 import { hardware } from './hardware.js';
-import { helperPart } from './helper-part.js';
+import { withHelper } from './helper-part.js';
 import { holdInputs } from './hold-roles.js';
 import { holdRows, notChecked } from './holds.js';
 import { withMarks } from './mark-lines.js';
-import type { AnswerLine, Plan, Purchase, Step } from './plan.js';
+import type { AnswerLine, Plan, Purchase } from './plan.js';
 import { planScope } from './plan-scope.js';
 import { withRipping } from './rip-steps.js';
 import { sawOrder } from './saw-order.js';
@@ -62,7 +62,7 @@ export function makePlan(
   const scope = planScope(out.scope, screws, wet, display);
   const worked = { model, scope, display, ...sawn, fasteners: screws, ...wet };
   const made = { ...sawn, steps: steps(recipe.steps, worked) };
-  const bare = withHelper(withRipping(made, sawn.purchases, setting), setting);
+  const bare = withHelper(withRipping(made, sawn.purchases, setting), setting.helper);
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const spacing = spacingRows(model, setting);
   const build = withTradeLines(withMarks(bare, { model, spacing, display }), trade, display);
@@ -97,11 +97,6 @@ export function makePlan(
       model,
     },
   };
-}
-
-/** Who does what, when the helper is as old as was said. */
-function withHelper(build: readonly Step[], { helper }: Setting): readonly Step[] {
-  return build.map(step => ({ ...step, ...helperPart(step, helper) }));
 }
 
 function named(recipe: Recipe, answers: Answers, display: Display) {

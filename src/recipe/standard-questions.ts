@@ -66,7 +66,7 @@ const YOUNG_HELPERS: readonly Option[] = AGE_BANDS.filter(({ id }) => id !== 'gr
   ({ id, name }) => ({
     id: `helper-${id}`,
     say: `Two, the helper ${name}`,
-    why: 'powered saws stay with the lead; local law on age comes first',
+    why: 'saws stay with the lead; the law comes first',
   }),
 );
 

@@ -46,6 +46,15 @@ describe('who does a step, by the age of the helper', () => {
     expect(warned('alone')).toEqual([]);
   });
 
+  test('what is shared with young helpers is read aloud before the first saw, and only then', () => {
+    const young = planOf(BENCH, { people: choice('helper-12-15') });
+    const reading = young.steps.filter(({ care }) => care.includes('children'));
+    expect(reading.map(({ id }) => id)).toEqual(['set-up']);
+    expect(young.cautions.find(({ id }) => id === 'children')?.source).toMatch(/29 CFR 570\.55/);
+    const grown = planOf(BENCH, { people: choice('helper') });
+    expect(grown.cautions.map(({ id }) => id)).not.toContain('children');
+  });
+
   test('no age makes a step easier to get than the recipe says', () => {
     const lead = { who: 'lead', tools: ['tape'], care: [] } as const;
     expect(helperPart(lead, 'grown').who).toBe('lead');
