@@ -19,10 +19,11 @@ export function assemblyDrawings(plan: Plan): readonly JointDrawing[] {
   return [...stands].map(([use, stand]) => {
     const parts = plan.model.parts.filter(({ id }) => isDirectlyIn(id, stand));
     const name = use.replaceAll('.', ', ').replaceAll('_', ' ');
+    const title = `${name.charAt(0).toUpperCase()}${name.slice(1)}, pulled apart`;
     return {
       key: use,
-      title: `${name.charAt(0).toUpperCase()}${name.slice(1)}, pulled apart`,
-      draw: (view: CornerView = 'corner-right') => drawApart(plan, parts, view),
+      title,
+      draw: (view: CornerView = 'corner-right') => ({ ...drawApart(plan, parts, view), title }),
     };
   });
 }

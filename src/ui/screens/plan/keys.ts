@@ -19,7 +19,7 @@ export function hints(state: PlanState, at: Context): readonly KeyHint[] {
     { key: 'left/right', does: 'turn' },
     { key: '?', does: state.asked ? 'back to the page' : 'where from' },
     { key: 'v', does: state.page === 0 ? 'next view' : 'drawing' },
-    ...(drawn ? [{ key: 'z', does: 'joints' }, KEYS, BACK, answers] : [answers, KEYS, BACK]),
+    ...(drawn ? [{ key: 'z', does: 'closer' }, KEYS, BACK, answers] : [answers, KEYS, BACK]),
     { key: 'up/down', does: 'scroll' },
     { key: 't', does: 'timers' },
   ];
