@@ -1,9 +1,12 @@
+import type { Celsius } from '../measure/quantities.js';
 import type { Plan, Step } from '../plan/plan.js';
 import type { Event } from './events.js';
 import { timerStarted } from './timers.js';
 
 const MINUTE_MS = 60_000;
 const DAY_MS = 24 * 60 * MINUTE_MS;
+/** Invented: the garage of the example, by the thermometer on its wall. */
+const WARM: Celsius = 20;
 /** What a running timer has left when the example is opened, so that one need not wait for it. */
 const LEFT_MINUTES = 12;
 
@@ -29,6 +32,7 @@ export function exampleEvents(plan: Plan, nowMs: number): readonly Event[] {
     ...doneFrom(yesterday, startedAtMs),
     ...closing(yesterday, startedAtMs + lengthMs(yesterday)),
     { kind: 'resumed', atMs: resumedAtMs },
+    { kind: 'day-told', atMs: resumedAtMs, work: 'glue', now: WARM, coldest: WARM },
     ...doneFrom(half, resumedAtMs),
     ...begun(today[half.length], nowMs - 2 * MINUTE_MS),
     ...timersOf(half.at(-1), nowMs),

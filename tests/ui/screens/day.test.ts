@@ -196,3 +196,25 @@ describe.each([80, 60])('pages in a window of %i columns', columns => {
     ).toMatchFileSnapshot(`../../pages/timers-instead-${columns}.txt`);
   });
 });
+
+describe.each([80, 60])('meanwhile, in a window of %i columns', columns => {
+  test('what fits while the end panels are in clamps', async () => {
+    const clamps: Event = {
+      kind: 'timer-started',
+      atMs: TUESDAY_MS,
+      timer: 'end-corners/clamp',
+      name: 'Clamps on the end panels',
+      lastsMinutes: 60,
+      then: 'Take the clamps off. Full strength comes tomorrow.',
+      step: 'end-corners',
+    };
+    const size = ROOM[columns];
+    if (size === undefined) throw new Error('no such window');
+    const at = contextWith(doneUpTo('end-infill', clamps), {
+      size,
+      nowMs: TUESDAY_MS + 5 * MINUTE_MS,
+    });
+    const text = screenPage(timersScreen, usedWith(timersScreen, at).state, at);
+    await expect(text).toMatchFileSnapshot(`../../pages/timers-meanwhile-${columns}.txt`);
+  });
+});

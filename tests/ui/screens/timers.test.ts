@@ -111,9 +111,15 @@ describe('what fits into the wait', () => {
     expect(free(30).fits.map(({ id }) => id)).toEqual(['measure', 'cut/2x4@45']);
   });
 
-  test('in five minutes some of the counted one can be done, the other is too long', () => {
-    expect(free(5).partly.map(({ id }) => id)).toEqual(['cut/2x4@45']);
+  test('in five minutes measuring is too long, and cutting has to wait for it', () => {
     expect(free(5).longer.map(({ id }) => id)).toEqual(['measure']);
+    expect(free(5).partly).toEqual([]);
+  });
+
+  test('what is counted can be begun in a wait that is too short for all of it', () => {
+    const measured = buildAfter([{ kind: 'step-done', atMs: TUESDAY_MS, step: 'measure' }]);
+    const { partly } = freeWork(measured, ['ends'], { leftMinutes: 5, nowMs: TUESDAY_MS });
+    expect(partly.map(({ id }) => id)).toEqual(['cut/2x4@45']);
   });
 
   test('at night no saw is offered', () => {

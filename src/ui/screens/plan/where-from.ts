@@ -60,7 +60,10 @@ function figuresOf(page: string, plan: Plan): readonly Named[] {
     case 'hardware':
       return [...screwFigures(plan), ...wetFigures(plan), ...wetDayFigures(plan)];
     case 'time':
-      return [{ name: 'Hands-on time', figure: plan.time.hands }];
+      return [
+        { name: 'Hands-on time', figure: plan.time.hands },
+        { name: 'From the first move to the last', figure: plan.time.finish },
+      ];
     case 'steps':
       return plan.steps.map(({ title, minutes }) => ({ name: title, figure: minutes }));
     default:

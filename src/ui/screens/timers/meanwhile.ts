@@ -1,9 +1,9 @@
 import type { Minutes } from '../../../measure/quantities.js';
-import type { Plan, Step } from '../../../plan/plan.js';
+import type { Step } from '../../../plan/plan.js';
 import { stepLasts } from '../../../plan/time-plan.js';
 import { isLoud } from '../../../plan/work-pieces.js';
 import { clockMinutes } from '../../../workbook/clock-words.js';
-import { isDone, tallyOf } from '../../../workbook/next-step.js';
+import { tallyOf } from '../../../workbook/next-step.js';
 import type { Build } from '../../screen.js';
 
 /** The work that is free while something stands, by how it goes with the time there is. */
@@ -32,11 +32,21 @@ export function freeWork(
   const quiet = clock >= noiseUntil || clock < MORNING;
   const free = meanwhile(build, waiting);
   const loud = quiet ? free.filter(isLoud) : [];
-  const allowed = free.filter(step => !loud.includes(step));
-  const fits = allowed.filter(step => leftToDo(step, build, people) <= leftMinutes);
-  const rest = allowed.filter(step => !fits.includes(step));
-  const partly = rest.filter(step => step.tally !== undefined && step.tally.count > 1);
-  return { fits, partly, longer: rest.filter(step => !partly.includes(step)), loud };
+  const fits: Step[] = [];
+  const partly: Step[] = [];
+  const longer: Step[] = [];
+  for (const step of free.filter(it => !loud.includes(it))) {
+    const first = step.needs.filter(need => !build.progress.done.has(need));
+    const before = fits.filter(({ id }) => first.includes(id));
+    // What it needs has to be done in the same wait.
+    if (before.length < first.length) continue;
+    const minutes = [...before, step].reduce((sum, it) => sum + leftToDo(it, build, people), 0);
+    if (minutes <= leftMinutes) fits.push(step);
+    else if (before.length > 0) continue;
+    else if (step.tally !== undefined && step.tally.count > 1) partly.push(step);
+    else longer.push(step);
+  }
+  return { fits, partly, longer, loud };
 }
 
 /** Minutes that a step still takes, less what is counted already. */
@@ -46,59 +56,28 @@ export function leftToDo(step: Step, { progress }: Build, people: number): Minut
   return Math.round(stepLasts(step, people) * share);
 }
 
-/** Work on loose boards, or before there are any; sealing and setting up need the whole piece. */
-const POSSIBLE: readonly Step['phase'][] = ['plan', 'buy', 'cut', 'notch', 'dry-fit', 'assemble'];
+/** Work on boards that stand together, and get wet with a coat. */
+const TOGETHER: readonly Step['phase'][] = ['dry-fit', 'assemble', 'place'];
 
 /**
- * Steps that can be done while parts are clamped or wet: those whose own parts are none of them and
- * touch none of them. What waits for such a step waits with it: slats on a rail whose ends are still
- * in clamps stay out of the list. In the finished piece much touches that is put together apart, so
- * this leaves out too much rather than too little.
- *
- * A step whose own needs are neither done nor in this list before it stays out too.
+ * Steps that can be done while parts are clamped or wet: all that they need is done, or stands in this list before
+ * them; no wait of theirs runs; and they do not work on what a waiting step has in its clamps or under its coat. What
+ * waits for such a step waits with it.
  */
-export function meanwhile(build: Build, waiting: readonly string[]): readonly Step[] {
-  const { plan, progress } = build;
-  const wet = new Set(plan.steps.filter(({ id }) => waiting.includes(id)).flatMap(partsOf));
-  const beside = neighbors(plan);
-  const held = new Set(wet);
+export function meanwhile({ plan, progress }: Build, waiting: readonly string[]): readonly Step[] {
+  const waits = plan.steps.filter(({ id }) => waiting.includes(id));
+  const timers = new Set(waits.flatMap(step => step.timers.map(({ id }) => id)));
+  const wet = waits.some(({ phase }) => phase === 'finish');
+  const held = new Set(waiting);
   const free: Step[] = [];
   for (const step of plan.steps) {
-    if (isDone(step, progress) || waiting.includes(step.id)) continue;
-    const touched = isFixing(step) ? step.bright.flatMap(id => beside.get(id) ?? []) : [];
-    const taken = isFixing(step) ? held : wet;
-    const can = isPossible(step) && ![...step.bright, ...touched].some(id => taken.has(id));
-    const ready = step.needs.every(id => progress.done.has(id) || free.some(it => it.id === id));
-    if (can && ready) free.push(step);
-    else for (const id of partsOf(step)) held.add(id);
+    const { id, needs, after, bright, phase } = step;
+    if (bright.length > 0 && needs.some(need => held.has(need))) held.add(id);
+    if (progress.done.has(id) || held.has(id)) continue;
+    const waitsItself = after.some(timer => timers.has(timer));
+    const isWet = wet && TOGETHER.includes(phase);
+    const ready = needs.every(need => progress.done.has(need) || free.some(it => it.id === need));
+    if (ready && !waitsItself && !isWet) free.push(step);
   }
   return free;
-}
-
-/** Cutting and notching are done on loose boards; fixing touches what the board will touch. */
-function isFixing({ phase }: Step): boolean {
-  return phase === 'assemble' || phase === 'dry-fit';
-}
-
-function isPossible(step: Step): boolean {
-  return POSSIBLE.includes(step.phase) && (!isFixing(step) || step.bright.length > 0);
-}
-
-/** A coat wets everything that stands there; a glue-up holds what it sets. */
-function partsOf(step: Step): readonly string[] {
-  return step.phase === 'finish' ? [...step.bright, ...step.standing] : step.bright;
-}
-
-function neighbors({ model }: Plan): ReadonlyMap<string, readonly string[]> {
-  const beside = new Map<string, string[]>();
-  const add = (one: string, other: string) => {
-    const known = beside.get(one);
-    if (known === undefined) beside.set(one, [other]);
-    else known.push(other);
-  };
-  for (const { a, b } of model.contacts) {
-    add(a, b);
-    add(b, a);
-  }
-  return beside;
 }
