@@ -45,9 +45,28 @@ export function drawBoards(purchase: Purchase, display: Display): Drawing {
     patches: parts.flatMap(it => it.patches),
     marks: parts.flatMap(it => it.marks),
     labels: parts.flatMap(it => it.labels),
-    notes: [`Dark lines are what the blade takes, ${formatLength(purchase.kerf, display)} each.`],
+    notes: [
+      `Dark lines are what the blade takes, ${formatLength(purchase.kerf, display)} each.`,
+      ...shortWords(purchase, display),
+    ],
     inWords: `${title}. ${parts.map(({ words }) => words).join(' ')}`,
   };
+}
+
+/** A piece so short that its length would not stand in it has its mark alone; by looking. */
+function isShort(length: Mm, width: Mm): boolean {
+  return length < SHORT * width;
+}
+
+const SHORT = 2.5;
+
+/** The lengths of pieces that have only their mark on the bars. */
+function shortWords({ boards, width }: Purchase, display: Display): readonly string[] {
+  const cuts = boards.flatMap(board => board.cuts).filter(it => isShort(it.length, width.value));
+  const told = [...new Map(cuts.map(({ mark, length }) => [mark, length]))].map(
+    ([mark, length]) => `${mark} is ${formatLength(length, display)}`,
+  );
+  return told.length === 0 ? [] : [`${told.join(', ')}.`];
 }
 
 type Saw = { readonly kerf: Mm; readonly trim: Mm };
@@ -76,7 +95,7 @@ function drawBar(bar: Bar, { kerf, trim }: Saw, display: Display) {
     patches: [...(trim > 0 ? [box(0, trim)] : []), ...blades].map(waste),
     marks: pieces.map(
       ({ from, to }, at): Mark => ({
-        text: piecesText[at] ?? '',
+        text: isShort(to - from, high - low) ? (pieces[at]?.mark ?? '') : (piecesText[at] ?? ''),
         part: `board ${numbers}`,
         on: { u: (from + to) / 2, v: (low + high) / 2 },
         room: { width: to - from, height: high - low },
