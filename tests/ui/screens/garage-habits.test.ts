@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { pauseScreen } from '../../../src/ui/screens/pause/screen.js';
 import { resumeScreen } from '../../../src/ui/screens/resume/screen.js';
+import { meanwhile } from '../../../src/ui/screens/timers/meanwhile.js';
 import type { Event } from '../../../src/workbook/events.js';
 import {
   benchPlan,
@@ -89,5 +90,29 @@ describe('back after several days, where was I?', () => {
     expect(pausePage(HALF_CUT)).toMatch(
       /The stop stands at 18 in, 7 of 25 pieces cut: leave it set/,
     );
+  });
+});
+
+/** Field case F54: while this dries you can do what does not touch the clamped parts. */
+describe('a wait in clamps is no lost day', () => {
+  const glued: readonly Event[] = [
+    { kind: 'build-started', atMs: TUESDAY_MS },
+    ...doneBefore('end-corners'),
+    {
+      kind: 'timer-started',
+      atMs: TUESDAY_MS,
+      timer: 'end-corners/clamp',
+      name: 'Clamps on the end panels',
+      lastsMinutes: 60,
+      then: 'Take the clamps off.',
+      step: 'end-corners',
+    },
+    { kind: 'step-done', atMs: TUESDAY_MS, step: 'end-corners' },
+  ];
+
+  test('the planter panels can be glued meanwhile; what stands on the end panels waits', () => {
+    const free = meanwhile(buildAfter(glued, BENCH), ['end-corners']).map(({ id }) => id);
+    expect(free).toContain('box-corners');
+    expect(free).not.toContain('stand');
   });
 });
