@@ -10,6 +10,9 @@ import { spend } from './work.js';
 /** So many boards at most are filled in a row, each from what those before it leave. */
 const mostInARow = 20;
 
+/** Of no more lengths than this, a list of fillings is short, however fine the unit. */
+const fewLengths = 25;
+
 /** The most that pieces on one board of each kind are worth (undefined: no more than allowed). */
 export type MostWorth = readonly (number | undefined)[];
 
@@ -36,9 +39,11 @@ export class ColumnMaker {
     const over = allowance(this.problem, prices, 0);
     const fillTable = (some: Goods) => this.table.solve(some, { room, over }, work);
     if (suitsTable(goods, room)) return [this.addInARow(prices, goods, fillTable)?.value];
+    const fillListing = (some: Goods) => this.knapsack.solve(some, [{ room, over }], work)[0];
+    if (lengths.length <= fewLengths) return [this.addInARow(prices, goods, fillListing)?.value];
     const fillLarge = (some: Goods) => {
       const { filling, exact } = this.coarse.solve(some, { room, over }, work);
-      return exact ? filling : this.knapsack.solve(some, [{ room, over }], work)[0];
+      return exact ? filling : fillListing(some);
     };
     return [this.addInARow(prices, goods, fillLarge)?.value];
   }

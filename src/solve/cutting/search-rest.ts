@@ -1,7 +1,7 @@
 import { recomputeValues } from './basis.js';
 import { partsPerCent } from './bound.js';
 import { beginAt, startOf } from './cases.js';
-import { priceOut, type Relaxation, spreadDemands } from './column-generation.js';
+import { priceOut, type Relaxation, relax, spreadDemands } from './column-generation.js';
 import { nextCost, stockLimits } from './count-limits.js';
 import { solveDual } from './dual-simplex.js';
 import { fixedNumbers } from './fixed-numbers.js';
@@ -29,6 +29,9 @@ function piecesIn(demands: readonly number[]): number {
 
 /** After so many steps that lead nowhere in a row, what is left is searched as it is or given up. */
 const mostRetries = 3;
+
+/** More rows than this make steps slow. */
+const manyRows = 220;
 
 /** Steps that one search of a rest may take, or a part of the steps left where that is more; a quarter at most. */
 const stepsForRest = 60_000_000;
@@ -76,14 +79,21 @@ class Descent {
   }
 
   run(): readonly Use[] | undefined {
-    const few = fewPieces[this.aim.turn % fewPieces.length] as number;
+    const most = fewPieces[this.aim.turn % fewPieces.length] as number;
+    // A program for half of the pieces is so much smaller that it is worth solving afresh.
+    const half = piecesIn(this.problem.demands) / 2;
+    const few = Math.max(
+      most,
+      half > manyRows && this.problem.lengths.length > manyRows ? half : 0,
+    );
     for (let retries = 0; piecesIn(this.demands) > few; ) {
       if (isSpent(this.work)) return undefined;
       const over = 1 - few / piecesIn(this.demands);
       if (this.step(Math.ceil((this.left * over) / 8))) retries = 0;
       else if (++retries > mostRetries) break;
     }
-    return piecesIn(this.demands) > 2 * few ? undefined : this.searchLeft();
+    if (piecesIn(this.demands) > 2 * few) return undefined;
+    return few > most ? this.startAfresh() : this.searchLeft();
   }
 
   private get price(): number {
@@ -145,20 +155,42 @@ class Descent {
   }
 
   private searchLeft(): readonly Use[] {
-    const { problem, demands, work } = this;
-    const places = [...demands.keys()].filter(i => (demands[i] as number) > 0);
+    const steps = this.work.limit - this.work.done;
+    const limit = Math.min(steps / 4, Math.max(stepsForRest, steps * shareForRest));
+    const share = { done: 0, limit };
+    const { uses } = this.aim.solve(this.rest, share);
+    this.work.done += share.done;
+    return this.withTaken(uses);
+  }
+
+  /** Solves the program of what is left with rows for that alone, and goes on from there. */
+  private startAfresh(): readonly Use[] | undefined {
+    const { rest, work } = this;
+    const relaxation = relax(rest, [], work);
+    const aim = { ...this.aim, target: this.left * this.price };
+    const uses = searchRest(rest, relaxation, aim, work);
+    return uses === undefined ? undefined : this.withTaken(uses);
+  }
+
+  /** Lengths that are still wanted, by their numbers in the whole problem. */
+  private get places(): number[] {
+    return [...this.demands.keys()].filter(i => (this.demands[i] as number) > 0);
+  }
+
+  private get rest(): ReducedProblem {
+    const { problem, demands, places } = this;
     const pick = <T>(list: readonly T[]): T[] => places.map(i => list[i] as T);
-    const rest: ReducedProblem = {
+    return {
       ...problem,
       lengths: pick(problem.lengths),
       demands: pick(demands),
       pieces: pick(problem.pieces),
     };
-    const steps = work.limit - work.done;
-    const limit = Math.min(steps / 4, Math.max(stepsForRest, steps * shareForRest));
-    const share = { done: 0, limit };
-    const { uses } = this.aim.solve(rest, share);
-    work.done += share.done;
+  }
+
+  /** The boards taken so far and those for what is left. */
+  private withTaken(uses: readonly Use[]): readonly Use[] {
+    const { problem, places } = this;
     const whole = uses.map(({ pattern, times }) => {
       const counts = problem.lengths.map(() => 0);
       pattern.counts.forEach((count, at) => {
