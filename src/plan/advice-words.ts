@@ -61,9 +61,21 @@ export function adviceLines(advice: Advice, display: Display): readonly string[]
   ];
 }
 
-/** Where the new piece comes from, for the bench: `the rest of board 3: 1 x B 18 in`. */
+/**
+ * Where the new piece comes from, for the bench: `the rest of board 3: 1 x B 18 in`. More boards than one
+ * can keep in mind are named by the page that has them.
+ */
 export function newCutWords(advice: Advice, display: Display): string {
+  if (cutAnew(advice).length > MOST_IN_MIND) {
+    return 'The boards are shared out anew: how each is cut now is on the page of boards.';
+  }
   return boardLines(advice, display).join(' ');
+}
+
+const MOST_IN_MIND = 2;
+
+function cutAnew({ changed }: Pick<RackOutcome, 'changed'>): readonly RackBoard[] {
+  return changed.filter(({ kind, cuts }) => kind !== 'remains' && cuts.length > 0);
 }
 
 /** Boards that are cut otherwise now; the sound part is told apart. */
@@ -71,12 +83,12 @@ export function boardLines(
   { changed }: Pick<RackOutcome, 'changed'>,
   display: Display,
 ): readonly string[] {
-  const others = changed.filter(({ kind }) => kind !== 'remains');
-  const cutting = others.filter(({ cuts }) => cuts.length > 0);
-  const free = others.filter(({ cuts }) => cuts.length === 0);
-  const many = cutting.length > 2;
+  const cutting = cutAnew({ changed });
+  const free = changed.filter(({ kind, cuts }) => kind !== 'remains' && cuts.length === 0);
   return [
-    ...(many ? ['The boards are shared out anew. From their next cut on:'] : []),
+    ...(cutting.length > MOST_IN_MIND
+      ? ['The boards are shared out anew. From their next cut on:']
+      : []),
     ...cutting.map(board => `${capital(boardWords(board, display))}.`),
     ...(free.length > 0 ? [`Free now: ${listWords(free.map(boardName))}.`] : []),
   ];

@@ -63,8 +63,9 @@ export async function pressed(terminal: TestTerminal, keys: string): Promise<Ben
   return screenWhere(terminal, ({ text }) => text !== before, answer);
 }
 
-/** A builder at the bench, a minute for every press. */
+/** A builder at the bench, a minute for every press unless the pace is another. */
 export type Builder = {
+  readonly paceMs?: number;
   readonly terminal: TestTerminal;
   readonly clock: WallClock;
   /** Called with every screen that is seen. */
@@ -84,14 +85,21 @@ export async function workUntil(
   return screen;
 }
 
-async function nextPress({ terminal, clock }: Builder, screen: BenchScreen): Promise<BenchScreen> {
-  clock.wait(MINUTE_MS);
+async function nextPress(builder: Builder, screen: BenchScreen): Promise<BenchScreen> {
+  const { terminal, clock, paceMs = MINUTE_MS } = builder;
+  clock.wait(paceMs);
   if (screen.isRinging) return pressed(terminal, KEY.tab);
   // What the day is like: nobody looked, so every line stays empty.
   if (screen.text.startsWith('Is it a day for')) return pressed(terminal, KEY.enter);
   if (!screen.move.startsWith('Wait for')) return pressed(terminal, ' ');
   // Nothing to press: the time goes by, and the program looks at the clock when it is woken.
-  clock.wait(screen.move.endsWith('before this step') ? 25 * 60 * MINUTE_MS : 5 * MINUTE_MS);
+  clock.wait(waitFor(screen.move));
   terminal.kill('SIGCONT');
   return screenWhere(terminal, ({ text }) => text !== screen.text, 'a look at the clock');
+}
+
+/** Clamps are waited for beside the bench, what cures or dries until another day. */
+function waitFor(move: string): number {
+  if (!move.includes('before this step')) return 5 * MINUTE_MS;
+  return move.includes('"Clamps') ? 30 * MINUTE_MS : 25 * 60 * MINUTE_MS;
 }
