@@ -5,6 +5,7 @@ import { finer } from '../../../plan/readings.js';
 import { squareSize } from '../../../plan/square-words.js';
 import type { SquareRow } from '../../../plan/squares.js';
 import type { CutStep } from '../../../plan/work-so-far.js';
+import type { Phase } from '../../../recipe/recipe.js';
 import type { Build } from '../../screen.js';
 import { stepToOpen } from '../step/shown-step.js';
 import { toMeasure } from '../step/to-measure.js';
@@ -15,24 +16,27 @@ export type Choice =
   | { readonly kind: 'length'; readonly row: MeasureRow }
   | { readonly kind: 'diagonals'; readonly frame: SquareRow };
 
-/** What belongs to the step at hand first; at the saw the boards come before frames, else after them. */
+const BEFORE_FRAMES: readonly Phase[] = ['plan', 'buy', 'cut'];
+
+/** What belongs to the step at hand first; until the boards are sawn they come before frames, then after. */
 export function choicesOf(build: Build): readonly Choice[] {
   const { plan } = build;
-  const { cutting, sizes: own, frames } = toMeasure(stepToOpen(build), plan);
+  const step = stepToOpen(build);
+  const { cutting, sizes: own, frames } = toMeasure(step, plan);
   const first: readonly Choice[] = cutting === undefined ? [] : [{ kind: 'first', cutting }];
   const sizes = plan.measures.filter(({ kind }) => kind === 'size');
   const boards = plan.measures.filter(({ kind }) => kind === 'board');
   const others = sizes.filter(row => !own.includes(row));
-  const isCutting = cutting !== undefined;
+  const isWood = step !== undefined && BEFORE_FRAMES.includes(step.phase);
   const under = boards.filter(({ id }) => id.startsWith(`${cutting?.section ?? ''}.`));
   return [
     ...first,
     ...own.map(asLength),
     ...frames.map((frame): Choice => ({ kind: 'diagonals', frame })),
     ...under.map(asLength),
-    ...(isCutting ? [] : others.map(asLength)),
+    ...(isWood ? [] : others.map(asLength)),
     ...boards.filter(row => !under.includes(row)).map(asLength),
-    ...(isCutting ? others.map(asLength) : []),
+    ...(isWood ? others.map(asLength) : []),
   ];
 }
 
