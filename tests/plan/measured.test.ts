@@ -107,6 +107,35 @@ describe('frames that stand otherwise than drawn', () => {
   });
 });
 
+// Keeper and slat are 3/4 in each and the frame 1-1/2 in: thicker ones, or a thinner frame, stand out of its
+// face, and the planter does not come against it. That is told as what cannot stand.
+describe('what is measured an eighth off can be planned, but for what stands out of a frame', () => {
+  const third = { seat_depth: { kind: 'length', value: inches(24) } } as const;
+  const long = { seat_length: { kind: 'length', value: inches(72) } } as const;
+  const benches = [
+    ['usual', usualAnswers(BENCH)],
+    ['with a third rail', { ...usualAnswers(BENCH), ...third }],
+    ['with a stretcher', { ...usualAnswers(BENCH), ...long }],
+  ] as const;
+
+  test.each(
+    benches.flatMap(([name, answers]) => [-1, 1].map(way => [name, way, answers] as const)),
+  )(
+    '%s, %i/8 in',
+    (_, way, answers) => {
+      const planned = makePlan(BENCH, answers, SIXTEENTHS);
+      if (!planned.ok) throw new Error('the bench cannot stand');
+      const failed = planned.plan.measures.flatMap(({ id, planned: by }) => {
+        const value = new Map([[id, by.value + way * inches(1 / 8)]]);
+        const bench = { measured: value, cut: [], isBought: true };
+        return makePlan(BENCH, answers, SIXTEENTHS, bench).ok ? [] : [id];
+      });
+      expect(failed).toEqual(way < 0 ? ['2x4.thickness'] : ['1x3.thickness', '1x2.thickness']);
+    },
+    60_000,
+  );
+});
+
 describe('pieces that are cut stay as they are cut', () => {
   const posts = row(PLANNED, 'planter_box.side.post')[0];
   if (posts === undefined) throw new Error('no posts');

@@ -124,6 +124,7 @@ describe('boards narrower than planned', () => {
   test('the readings are told with their spread, and what follows before it counts', () => {
     const lines = linesOf(FIVE_POSTS, `${row(FIVE_POSTS, 'Width of the 2x4')} ${NARROW}`);
     expect(lines).toContain('Measured 3-3/8 in, planned 3-1/2 in. 4 readings, 1/8 in apart.');
+    expect(lines).toMatch(/5 posts at 17 in and 11 at 17-1\/8 in do not go together in one frame/);
     expect(lines).toMatch(/11 posts: 17 in becomes 17-1\/8 in/);
     expect(lines).toMatch(/5 posts: cut at 17 in; would be 17-1\/8 in now/);
   });

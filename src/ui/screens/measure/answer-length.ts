@@ -83,7 +83,11 @@ function withPlan(
   const bench = { measured, cut, isBought: true };
   const made = makePlan(recipe, workbook.answers, workbook.display, bench);
   if (!made.ok) {
-    const lines = made.problems.map(problem => problemWords(problem).problem);
+    const said = made.problems.map(problem => problemWords(problem).problem);
+    const lines = [
+      ...said,
+      'Plane, shim or change the boards at the bench, so that the drawn sizes hold.',
+    ];
     const title = 'With this the piece cannot stand as it is drawn';
     return { stands: false, blocks: [{ title, lines }] };
   }
