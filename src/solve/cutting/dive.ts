@@ -10,15 +10,18 @@ import { setRest, solveRest } from './solve-rest.js';
 import type { Work } from './work.js';
 import { isSpent } from './work.js';
 
-/** So many dives in a row, unless fewer are asked for; each but the very first prefers other boards. */
+/** So many dives in a row; each but the very first prefers other boards. */
 export const divesInARow = 8;
 
-/** What is known before diving, the cost to stop at, and which dives to make: `turns` of them, `from` so many on. */
+/**
+ * What is known before diving, the cost to stop at, and which dives to make: from number `from` on. `cursory`: one dive,
+ * whose last boards are not searched.
+ */
 export type DiveAim = {
   readonly known: readonly Use[];
   readonly floor: number;
   readonly from?: number;
-  readonly turns?: number;
+  readonly cursory?: boolean;
 };
 
 /**
@@ -30,14 +33,15 @@ export type DiveAim = {
 export function dive(
   problem: ReducedProblem,
   { program }: Relaxation,
-  { known, floor, from = 0, turns = divesInARow }: DiveAim,
+  { known, floor, from = 0, cursory = false }: DiveAim,
   work: Work,
 ): readonly Use[] {
   const start = startOf(program);
+  const turns = cursory ? 1 : divesInARow;
   let best = known;
   for (let turn = from; turn < from + turns && costOf(problem, best) > floor; turn++) {
     if (isSpent(work)) return best;
-    const aim = { most: costOf(problem, best) - 1, floor, turn };
+    const aim = { most: costOf(problem, best) - 1, floor, turn, cursory };
     best = new Dive(problem, program, aim, work).run() ?? best;
     if (!backTo(problem, program, start, work)) return best;
   }
@@ -66,7 +70,12 @@ class Dive {
   constructor(
     private readonly problem: ReducedProblem,
     private readonly program: LinearProgram,
-    private readonly aim: { most: number; floor: number; turn: number },
+    private readonly aim: {
+      most: number;
+      floor: number;
+      turn: number;
+      cursory: boolean;
+    },
     private readonly work: Work,
   ) {
     this.rest = wholeProblem(problem);
@@ -82,7 +91,7 @@ class Dive {
       const cost = costOf(this.problem, plan);
       if (cost <= this.most) [this.best, this.most] = [plan, cost - 1];
     } while (this.most >= this.aim.floor && this.solveRest());
-    if (this.most < this.aim.floor) return this.best;
+    if (this.most < this.aim.floor || this.aim.cursory) return this.best;
     return finishDive(this.problem, this.stages, this.aim.floor, this.work) ?? this.best;
   }
 

@@ -56,7 +56,7 @@ function settle(
 ): LadderEnd {
   const isQuick = problem.kinds.length > 1 && problem.lengths.length <= fewLengths;
   let dives = isQuick ? 1 : divesInARow;
-  let end = diveFrom(problem, relaxation, { known, from: 0, turns: dives }, work);
+  let end = diveFrom(problem, relaxation, { known, from: 0, cursory: isQuick }, work);
   end = climb(problem, relaxation, end, work);
   // What search leaves open, another dive may close.
   for (; dives < mostDives && end.cost > end.lowerBound && !isSpent(work); dives += divesInARow) {
@@ -68,10 +68,10 @@ function settle(
 function diveFrom(
   problem: ReducedProblem,
   relaxation: Relaxation,
-  { known, from, turns = divesInARow }: { known: LadderEnd; from: number; turns?: number },
+  { known, from, cursory = false }: { known: LadderEnd; from: number; cursory?: boolean },
   work: Work,
 ): LadderEnd {
-  const aim = { known: known.uses, floor: known.lowerBound, from, turns };
+  const aim = { known: known.uses, floor: known.lowerBound, from, cursory };
   const uses = dive(problem, relaxation, aim, work);
   return { ...known, uses, cost: costOf(problem, uses) };
 }
