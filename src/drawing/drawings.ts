@@ -8,7 +8,7 @@ import {
   screwDrawings,
   templateDrawings,
 } from './joint/joint-drawings.js';
-import { sectionDrawings } from './section/section-drawings.js';
+import { sectionDrawings, withCuttingPlanes } from './section/section-drawings.js';
 import { drawStepCorner } from './step-drawing.js';
 import type { Drawing, View } from './strokes.js';
 import { allParts } from './view.js';
@@ -67,13 +67,17 @@ function sheets(
   }));
 }
 
-function viewDrawing(view: View, { model, display, title }: Plan): NamedDrawing {
+function viewDrawing(view: View, plan: Plan): NamedDrawing {
+  const { model, display, title } = plan;
   const bright = new Set<string>();
   return {
     name: view,
     group: 'views',
     title,
-    draw: () => draw({ model, display, bright, standing: allParts(model) }, view),
+    draw: () => {
+      const drawing = draw({ model, display, bright, standing: allParts(model) }, view);
+      return view === 'above' ? withCuttingPlanes(drawing, plan) : drawing;
+    },
   };
 }
 

@@ -17,6 +17,7 @@ const PHANTOM = { level: { unicode: '-', ascii: '~' }, upright: ':' };
 /** A board that is broken off, row by row. */
 const BREAK = ['/', '\\'];
 const RING = 'o';
+const SIGNED: ReadonlySet<Stroke['kind']> = new Set(['phantom', 'cutting-plane', 'break']);
 
 /** Sets strokes as joined lines, plain ones first so that what is bright stays bright where they meet. */
 export function drawStrokes(sheet: Sheet, strokes: readonly Stroke[], setting: Setting): void {
@@ -57,7 +58,7 @@ export function drawSigns(
   { setting, ascii }: { setting: Setting; ascii: boolean },
 ): void {
   for (const stroke of strokes) {
-    if (stroke.kind !== 'phantom' && stroke.kind !== 'break') continue;
+    if (!SIGNED.has(stroke.kind)) continue;
     const { fromColumn, toColumn, fromRow, toRow } = ends(stroke, setting);
     for (let row = fromRow; row <= toRow; row += 1) {
       for (let column = fromColumn; column <= toColumn; column += 1) {

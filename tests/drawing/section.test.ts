@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { drawings } from '../../src/drawing/drawings.js';
 import { sectionDrawings } from '../../src/drawing/section/section-drawings.js';
 import { benchPlan } from '../support/open-build.js';
 
@@ -55,5 +56,16 @@ describe('a section through the planter of the bench', () => {
     expect(touching.length).toBeGreaterThan(0);
     const alike = touching.filter(({ a, b }) => lean.get(a) === lean.get(b));
     expect(alike.length).toBeLessThan(touching.length / 2);
+  });
+
+  test('is told on the view from above by a cutting plane through the middle of the pot', () => {
+    const above = drawings(plan)
+      .find(({ name }) => name === 'above')
+      ?.draw();
+    const planes = above?.strokes.filter(({ kind }) => kind === 'cutting-plane') ?? [];
+    expect(planes.length).toBe(1);
+    // The pot stands in the middle of a box that is 18 in deep.
+    expect((planes[0]?.from.v ?? 0) / 25.4).toBeCloseTo(9, 6);
+    expect(planes[0]?.to.v).toBe(planes[0]?.from.v);
   });
 });

@@ -34,7 +34,7 @@ export function drawSection({ row, parts, contacts, display }: SectionInput): Dr
   const title = `Section through ${row.name.toLowerCase()}, seen from the front`;
   const all = bounds(parts.map(({ box }) => box));
   if (all === undefined) return { ...BLANK, title, inWords: `${title}: no board stands there.` };
-  const plane = row.first.pots[0]?.y ?? (all.min.y + all.max.y) / 2;
+  const plane = planeOf(row, all);
   const kept = parts.map(part => part.solid.flatMap(box => behind(box, plane)));
   const seen = whatIsSeen(kept.flatMap((solid, part) => solid.map(box => faceOf(box, part))));
   const cut = new Set(parts.flatMap((part, at) => (isCut(part, plane) ? [at] : [])));
@@ -60,6 +60,11 @@ export function drawSection({ row, parts, contacts, display }: SectionInput): Dr
     { u: all.max.x, v: all.max.z },
   ]);
   return { ...placed, dimensions: figures(row, all, display) };
+}
+
+/** Through the middle of the first pot; of the box where there is none. */
+export function planeOf({ first }: PlanterRow, all: Box): Mm {
+  return first.pots[0]?.y ?? (all.min.y + all.max.y) / 2;
 }
 
 /** What of a box lies at the plane or behind it. */
