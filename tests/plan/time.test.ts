@@ -41,6 +41,10 @@ const HABITS: readonly (readonly [string, Answers])[] = [
     { people: { kind: 'choice', value: 'alone' }, session_hours: hours(2) },
   ],
   ['an hour a day', { session_hours: hours(1) }],
+  [
+    'one person, an hour a day',
+    { people: { kind: 'choice', value: 'alone' }, session_hours: hours(1) },
+  ],
 ];
 
 function turnsOf(plan: Plan) {

@@ -98,7 +98,9 @@ function subsets(count: number, size: number): readonly (readonly number[])[] {
       found.push(chosen);
       return;
     }
-    for (let next = from; next < count; next++) choose(next + 1, [...chosen, next]);
+    // Where too few numbers are left there is nothing to look for.
+    const last = count - (size - chosen.length);
+    for (let next = from; next <= last; next++) choose(next + 1, [...chosen, next]);
   };
   choose(0, []);
   return found;
