@@ -20,6 +20,8 @@ export type Subject =
       readonly build: BuildSoFar | undefined;
       /** How its files are called. */
       readonly base: string;
+      /** To be told beside what was made; in most cases nothing. */
+      readonly notice: string;
     }
   | { readonly ok: false; readonly outcome: Outcome };
 
@@ -39,7 +41,7 @@ export function subjectOf(given: Arguments, { library, build }: Found): Subject 
     return recipeSubject(given, library);
   }
   if (library.find(word).ok) return stop([twoOfThatName(word, found.workbook)], EXIT.usage);
-  return buildSubject(found.workbook, given);
+  return buildSubject(found, given);
 }
 
 type Known = Extract<ReadBuild, { readonly why: 'unknown' }>['known'];
@@ -64,11 +66,16 @@ function recipeSubject(given: Arguments, library: Library): Subject {
   const worked = workOut(given, library, given.rest);
   if (!worked.ok) return worked;
   const { plan } = worked;
-  return { ok: true, plan, build: undefined, base: plan.recipe };
+  return { ok: true, plan, build: undefined, base: plan.recipe, notice: '' };
 }
 
+type Saved = Extract<ReadBuild, { readonly ok: true }>;
+
+const SAVED_BEFORE =
+  'The last save is damaged; this is the save before it. Open the build once to mend that.\n';
+
 /** The recipe comes out of the workbook: a newer one in the program must not change a build. */
-function buildSubject(workbook: Workbook, given: Arguments): Subject {
+function buildSubject({ workbook, savedBefore }: Saved, given: Arguments): Subject {
   if (given.sets.length > 0) {
     const words = '--set: the answers of a build are changed in the workbook, not here.';
     return stop([words], EXIT.usage);
@@ -82,7 +89,8 @@ function buildSubject(workbook: Workbook, given: Arguments): Subject {
   const made = makePlan(read.recipe, workbook.answers, display, atBench(progress));
   if (!made.ok) return { ok: false, outcome: cannotStand(made.problems) };
   const build = { workbook, progress };
-  return { ok: true, plan: made.plan, build, base: workbook.id };
+  const notice = savedBefore ? SAVED_BEFORE : '';
+  return { ok: true, plan: made.plan, build, base: workbook.id, notice };
 }
 
 function stop(lines: readonly string[], code: number): Subject {

@@ -33,7 +33,7 @@ export async function printCommand(given: Arguments, means: PrintMeans): Promise
   }
   const subject = subjectOf(given, means);
   if (!subject.ok) return subject.outcome;
-  const { plan, build, base } = subject;
+  const { plan, build, base, notice } = subject;
   const files = await printFiles(
     {
       plan,
@@ -47,7 +47,7 @@ export async function printCommand(given: Arguments, means: PrintMeans): Promise
   );
   const put = means.put(to, files);
   if (!put.ok) return failed([`${put.problem} ${put.hint}`], EXIT.files);
-  return fine(`${madeWords(put.value, files, build)}\n`);
+  return { ...fine(`${madeWords(put.value, files, build)}\n`), err: notice };
 }
 
 type Pages =

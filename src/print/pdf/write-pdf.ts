@@ -2,7 +2,14 @@ import PDFDocument from 'pdfkit';
 import { toInches } from '../../measure/inch.js';
 import type { Mm } from '../../measure/quantities.js';
 import { grayText } from '../sheet/gray.js';
-import type { AreaMark, LineMark, Mark, Sheet, WordsMark } from '../sheet/mark.js';
+import {
+  type AreaMark,
+  type LineMark,
+  type PlainMark,
+  plainMarks,
+  type Sheet,
+  type WordsMark,
+} from '../sheet/mark.js';
 import type { Paper } from '../sheet/paper.js';
 import { points, type TypeRule } from '../sheet/type.js';
 
@@ -76,7 +83,7 @@ async function written(document: Document, sheets: readonly Sheet[]): Promise<Ui
   for (const { marks, bookmark } of sheets) {
     document.addPage();
     if (bookmark !== undefined) document.outline.addItem(bookmark);
-    for (const mark of inOneStroke(marks)) setMark(document, mark);
+    for (const mark of inOneStroke(plainMarks(marks))) setMark(document, mark);
   }
   document.end();
   await ended;
@@ -86,7 +93,7 @@ async function written(document: Document, sheets: readonly Sheet[]): Promise<Ui
 type Strokes = { readonly kind: 'strokes'; readonly lines: readonly LineMark[] };
 
 /** Lines of one look that follow each other are one path: smaller, and sooner drawn. */
-function inOneStroke(marks: readonly Mark[]): readonly (AreaMark | WordsMark | Strokes)[] {
+function inOneStroke(marks: readonly PlainMark[]): readonly (AreaMark | WordsMark | Strokes)[] {
   const runs: (AreaMark | WordsMark | { kind: 'strokes'; lines: LineMark[] })[] = [];
   for (const mark of marks) {
     const last = runs.at(-1);

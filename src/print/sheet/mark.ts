@@ -38,8 +38,18 @@ export type WordsMark = {
   readonly upward: boolean;
 };
 
+/** Marks that lie somewhere else than they say: moving them again and again costs nothing. */
+export type MovedMarks = {
+  readonly kind: 'moved';
+  readonly by: Point;
+  readonly marks: readonly Mark[];
+};
+
+/** What a writer sets. */
+export type PlainMark = LineMark | AreaMark | WordsMark;
+
 /** What is put on paper. Layout makes marks; a writer for each form (PDF, SVG) sets them. */
-export type Mark = LineMark | AreaMark | WordsMark;
+export type Mark = PlainMark | MovedMarks;
 
 /** A sheet with what stands on it. */
 export type Sheet = {
@@ -75,10 +85,22 @@ export function words(at: Point, text: string, size: Points, look: WordsLook = {
 
 /** The same marks further right and down. */
 export function moved(marks: readonly Mark[], by: Point): readonly Mark[] {
-  const shift = ({ x, y }: Point): Point => ({ x: x + by.x, y: y + by.y });
-  return marks.map((mark): Mark => {
-    if (mark.kind === 'line') return { ...mark, from: shift(mark.from), to: shift(mark.to) };
-    if (mark.kind === 'area') return { ...mark, corners: mark.corners.map(shift) };
-    return { ...mark, at: shift(mark.at) };
-  });
+  return marks.length === 0 ? marks : [{ kind: 'moved', by, marks }];
+}
+
+/** All marks where they really lie. */
+export function plainMarks(marks: readonly Mark[]): readonly PlainMark[] {
+  const plain: PlainMark[] = [];
+  gather(marks, { x: 0, y: 0 }, plain);
+  return plain;
+}
+
+function gather(marks: readonly Mark[], { x, y }: Point, plain: PlainMark[]): void {
+  const shift = (point: Point): Point => ({ x: point.x + x, y: point.y + y });
+  for (const mark of marks) {
+    if (mark.kind === 'moved') gather(mark.marks, shift(mark.by), plain);
+    else if (mark.kind === 'words') plain.push({ ...mark, at: shift(mark.at) });
+    else if (mark.kind === 'area') plain.push({ ...mark, corners: mark.corners.map(shift) });
+    else plain.push({ ...mark, from: shift(mark.from), to: shift(mark.to) });
+  }
 }

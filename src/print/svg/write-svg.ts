@@ -1,6 +1,13 @@
 import type { Mm } from '../../measure/quantities.js';
 import { grayText } from '../sheet/gray.js';
-import type { AreaMark, LineMark, Mark, WordsMark } from '../sheet/mark.js';
+import {
+  type AreaMark,
+  type LineMark,
+  type Mark,
+  type PlainMark,
+  plainMarks,
+  type WordsMark,
+} from '../sheet/mark.js';
 import { points } from '../sheet/type.js';
 
 export type SvgAbout = {
@@ -27,7 +34,7 @@ export function svgText(
     `<desc id="words">${escaped(inWords)}</desc>`,
     `<rect width="${round(width)}" height="${round(height)}" fill="#ffffff"/>`,
     `<g stroke-linecap="round" fill="none" stroke="#000000" font-family="${FAMILY}">`,
-    ...marks.map(element),
+    ...plainMarks(marks).map(element),
     '</g>',
     '</svg>',
     '',
@@ -36,7 +43,7 @@ export function svgText(
 
 const FAMILY = "'DejaVu Sans Condensed', 'DejaVu Sans', 'Liberation Sans', Arial, sans-serif";
 
-function element(mark: Mark): string {
+function element(mark: PlainMark): string {
   if (mark.kind === 'line') return lineElement(mark);
   return mark.kind === 'area' ? areaElement(mark) : wordsElement(mark);
 }
