@@ -34,7 +34,9 @@ export async function classRows(folder, most) {
       continue;
     }
     const all = readInstances(readFileSync(path, 'utf8'));
-    const some = all.filter((_, at) => at % Math.ceil(all.length / most) === 0);
+    const every = Math.max(1, Math.ceil(all.length / most));
+    const some = all.filter((_, at) => at % every === 0);
+    if (some.length === 0) throw new Error(`${path} holds no problem`);
     const runs = some.map(one => timed(() => solveInstance(one, seconds)));
     const faults = runs.flatMap(({ result }) => result.faults);
     if (faults.length > 0) throw new Error(`${file}: ${faults.slice(0, 3).join('; ')}`);
