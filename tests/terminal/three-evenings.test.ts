@@ -146,6 +146,11 @@ async function firstPiece(): Promise<void> {
   await see('What follows from it');
   keep('It is 1/16 in short');
   await press(' ');
+  keep('The stop is moved: another one is cut and measured');
+  await press(' ', '1');
+  await type('48');
+  await see('What follows from it');
+  await press(' ');
 }
 
 /** In a long row of equal pieces one splits. */

@@ -74,6 +74,14 @@ describe('leaving the bench', () => {
     expect(pressed('typed:brads enter n').state).toMatchObject({ stage: 'note', note: 'brads' });
   });
 
+  test('a note that was entered is kept, though one goes back to work after all', () => {
+    const kept = { kind: 'note-written', atMs: TUESDAY_MS, step: 'seal', text: 'blunt' };
+    expect(pressed('typed:blunt enter escape').asks).toEqual([
+      { kind: 'record', events: [kept] },
+      { kind: 'leave' },
+    ]);
+  });
+
   test('escape goes back to work and records nothing', () => {
     expect(pressed('enter escape').asks).toEqual([{ kind: 'leave' }]);
     expect(pressed('escape').asks).toEqual([{ kind: 'leave' }]);

@@ -85,7 +85,7 @@ function pressLeave(state: PauseState, key: Key, bench: Bench): Outcome<PauseSta
     case 'page-up':
       return show({ ...state, stage: 'note' });
     case 'escape':
-      return { state, asks: [{ kind: 'leave' }] };
+      return backToWork(state, bench);
     case 'up':
     case 'down':
       return show({ ...state, top: Math.max(0, (state.top ?? 0) + (key.name === 'up' ? -1 : 1)) });
@@ -123,6 +123,15 @@ function seeTo(state: PauseState, line: LeavingLine, atMs: number): Outcome<Paus
     ? state.seenTo.filter(it => it !== id)
     : [...state.seenTo, id];
   return show({ ...state, seenTo, top: undefined });
+}
+
+/** A note that was entered is kept at its step, though nobody leaves after all. */
+function backToWork(state: PauseState, { build, at }: Bench): Outcome<PauseState> {
+  const text = state.note.trim();
+  const step = stepToOpen(build)?.id;
+  if (text === '' || step === undefined) return { state, asks: [{ kind: 'leave' }] };
+  const event = { kind: 'note-written', atMs: at.nowMs, step, text } as const;
+  return { state, asks: [{ kind: 'record', events: [event] }, { kind: 'leave' }] };
 }
 
 function leave(state: PauseState, { build, at }: Bench): Outcome<PauseState> {

@@ -156,7 +156,8 @@ function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHin
 const MEASURE: KeyHint = { key: 's', does: 'measured' };
 
 function bigKeyDoes(move: Move): string {
-  return move.kind === 'brief' && move.page.kind !== 'read' ? 'signed off' : BIG_KEY[move.kind];
+  if (move.kind === 'brief' && move.page.kind !== 'read') return 'signed off';
+  return move.kind === 'wait' && move.begins ? 'what meanwhile' : BIG_KEY[move.kind];
 }
 
 const BIG_KEY: Readonly<Record<Move['kind'], string>> = {
@@ -165,6 +166,7 @@ const BIG_KEY: Readonly<Record<Move['kind'], string>> = {
   check: 'right, tick',
   'start-timer': 'start timer',
   wait: 'wait',
+  'measure-first': 'measure it',
   'tell-day': 'the day',
   'not-today': 'what instead',
   finish: 'done, next',

@@ -21,6 +21,8 @@ export function moveWords(move: Move): string {
     }
     case 'check':
       return `Space: check ${move.check + 1} is right`;
+    case 'measure-first':
+      return 'Space: the stop is moved and one is cut: enter what it measures';
     case 'start-timer':
       return `Space: start the timer, ${formatMinutes(move.timer.minutes)}: ${move.timer.name}`;
     case 'wait':

@@ -15,6 +15,8 @@ export type Move =
   | ({ readonly kind: 'brief' } & Briefing)
   | { readonly kind: 'count'; readonly tally: TallySoFar }
   | { readonly kind: 'check'; readonly check: number }
+  /** The first piece came out wrong: with the stop moved, another one is cut and measured. */
+  | { readonly kind: 'measure-first' }
   | { readonly kind: 'start-timer'; readonly timer: StepTimer }
   /** Nothing: a timer has to run out before the rest of this step, or before it begins. */
   | { readonly kind: 'wait'; readonly timer: Timer; readonly begins: boolean }
@@ -40,7 +42,7 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   if (day !== undefined) return day;
   const tally = tallyOf(step, progress);
   if (tally?.done === 1 && step.firstCheck && openChecks(step, build)[0] === 0) {
-    return { kind: 'check', check: 0 };
+    return isFirstWrong(step, build) ? { kind: 'measure-first' } : { kind: 'check', check: 0 };
   }
   if (tally !== undefined && tally.done < tally.count) return { kind: 'count', tally };
   const early = timerMove(step.timers.slice(0, -1), build, nowMs);
@@ -50,6 +52,13 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   const last = step.timers.at(-1);
   if (last !== undefined && !wasStarted(last, build)) return { kind: 'start-timer', timer: last };
   return { kind: 'finish' };
+}
+
+function isFirstWrong({ id }: Step, { progress }: Build): boolean {
+  const last = progress.found.readings.findLast(
+    reading => reading.kind === 'first-measured' && reading.step === id,
+  );
+  return last?.kind === 'first-measured' && !last.isRight;
 }
 
 /** Before glue or sealer is opened: what the day is like, and whether it will do. Not once a wait has begun. */

@@ -3,16 +3,22 @@ import { toCutAgain } from '../../../workbook/to-cut-again.js';
 import { plainer } from '../../widgets/facts.js';
 import { plainRows, type Row } from '../../widgets/rows.js';
 import { measuredRows } from './measured-rows.js';
+import { settingRows } from './setting-rows.js';
 import type { Work } from './work-rows.js';
 
-/** What is told at a step: pieces to cut again, notes left, what to do, what the tape said. */
-export function saidBlocks(work: Work, columns: number): readonly (readonly Row[])[] {
-  return [
+/** A few settings come before what to do; many are for looking up, and come after it. */
+const FEW_SETTINGS = 4;
+
+/** What is told at a step: settings, pieces to cut again, what the tape said, notes left, what to do. */
+export function toldBlocks(work: Work, columns: number): readonly (readonly Row[])[] {
+  const settings = settingRows(work, columns);
+  const said = [
     againRows(work, columns),
     noteRows(work, columns),
     sayRows(work, columns),
     measuredRows(work, columns),
   ];
+  return settings.length <= FEW_SETTINGS ? [settings, ...said] : [...said, settings];
 }
 
 /** Pieces that were spoiled here and are not cut again yet, and what the new ones come from. */

@@ -119,8 +119,10 @@ function advance(state: StepState, bench: StepBench): Outcome<StepState> {
       return recording(state, [{ kind: 'check-made', atMs, step: step.id, check: move.check }]);
     case 'start-timer':
       return startTimer({ ...state, movedAtMs: atMs }, move.timer, bench);
+    case 'measure-first':
+      return asking(state, [{ kind: 'go', to: 'measure' }]);
     case 'wait':
-      return show(state);
+      return move.begins ? asking(state, [{ kind: 'go', to: 'timers' }]) : show(state);
     case 'tell-day':
       return asking(state, [{ kind: 'go', to: 'day' }]);
     case 'not-today':

@@ -1,14 +1,14 @@
 import type { Step } from '../../../plan/plan.js';
 import { tallyOf } from '../../../workbook/next-step.js';
 import type { Build, Context } from '../../screen.js';
-import { factLines, plainer } from '../../widgets/facts.js';
-import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
+import { plainer } from '../../widgets/facts.js';
+import { BLANK, type Row } from '../../widgets/rows.js';
 import { checkRows } from './check-rows.js';
 import { figureRows } from './figure-rows.js';
 import { headRows } from './head-rows.js';
 import { moveRow } from './move-words.js';
 import { nextMove } from './next-move.js';
-import { saidBlocks } from './said-blocks.js';
+import { toldBlocks } from './said-blocks.js';
 import { notTodayRows, timerRows } from './timer-rows.js';
 
 /** The step that is seen, and where. */
@@ -43,7 +43,7 @@ export function workRows(work: Work, style: Style): WorkRows {
       columns,
       large: style.large,
     }),
-    ...toldRows(work, columns),
+    ...toldBlocks(work, columns),
     timerRows(work, columns),
   ].filter(rows => rows.length > 0);
   const blocks = [...before, checks.rows].filter(rows => rows.length > 0);
@@ -58,26 +58,8 @@ export function workRows(work: Work, style: Style): WorkRows {
   };
 }
 
-/** A few settings come before what to do; many are for looking up, and come after it. */
-const FEW_SETTINGS = 4;
-
-function toldRows(work: Work, columns: number): readonly (readonly Row[])[] {
-  const settings = settingRows(work, columns);
-  const said = saidBlocks(work, columns);
-  return settings.length <= FEW_SETTINGS ? [settings, ...said] : [...said, settings];
-}
-
 function bigOf({ step, at }: Work): Step['big'] {
   if (step.big === undefined) return undefined;
   const plain = plainer(at.ascii);
   return { text: plain(step.big.text), caption: plain(step.big.caption) };
-}
-
-/** What is large already is not said twice. */
-function settingRows({ step, at }: Work, columns: number): readonly Row[] {
-  const plain = plainer(at.ascii);
-  const settings = step.settings
-    .filter(({ text }) => text !== step.big?.text)
-    .map(({ name, text }) => ({ name: plain(name), text: plain(text) }));
-  return plainRows(factLines(settings, columns));
 }
