@@ -72,8 +72,7 @@ describe('a build that is open in another window', () => {
     await second.waitFor('Space: one more');
     await count(first, 1);
     // Any key looks again; one that would note something says that it does not.
-    second.press(' ');
-    await second.waitFor('Not noted: this build is open in another window');
+    await pressUntil(second, 'Not noted: this build is open in another window');
     await screenWhere(second, ({ tally }) => tally?.done === 1, 'the count of the first window');
     expect(counted()).toBe(1);
   });
