@@ -1,10 +1,8 @@
 import type { Context, KeyHint } from '../../screen.js';
+import { KEYS, LEAVE } from '../../widgets/answer.js';
 import { numberKeys } from '../step/keys.js';
 import { isReadToEnd, listLines } from './room.js';
 import { type AnswerStage, type MeasureState, wantedOf } from './state.js';
-
-const LEAVE: KeyHint = { key: 'esc', does: 'leave as it was' };
-const KEYS: KeyHint = { key: '?', does: 'keys' };
 
 export function hints({ stage }: MeasureState, at: Context): readonly KeyHint[] {
   const { build } = at;

@@ -1,80 +1,21 @@
 import { formatLength } from '../../../measure/format-length.js';
-import { finer, readingsOf } from '../../../plan/readings.js';
-import { squareSize } from '../../../plan/square-words.js';
 import { hanging } from '../../../text/page-lines.js';
-import { wrap } from '../../../text/wrap.js';
-import type { Build, Context } from '../../screen.js';
+import type { Build } from '../../screen.js';
+import { isAtEnd, roomOver, roomUnder, strongRows, textColumns } from '../../widgets/answer.js';
 import { plainer } from '../../widgets/facts.js';
 import type { ListRoom } from '../../widgets/list.js';
+import { numberedLines } from '../../widgets/list-keys.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
-import { limitTop, type ScrollRoom } from '../../widgets/scroll.js';
+import type { ScrollRoom } from '../../widgets/scroll.js';
 import { choicesOf, choiceWords } from './choices.js';
-import type { AnswerStage, Bench, ReadingStage, Stage } from './state.js';
-import { plannedOf } from './typed.js';
+import { questionWords } from './question-words.js';
+import type { AnswerStage, Bench, Stage } from './state.js';
 
 type ListStage = Extract<Stage, { readonly kind: 'what' | 'again' }>;
 
-/** Wider lines are hard to follow, however wide the window. */
-const WIDEST = 76;
-
-export function textColumns({ size }: Context): number {
-  return Math.min(WIDEST, size.columns);
-}
-
-/** What is asked above a list or a line. */
-export function questionWords(stage: Stage, { plan }: Build): readonly string[] {
-  switch (stage.kind) {
-    case 'what':
-      return ['What have you measured?'];
-    case 'again':
-      return [
-        `${stage.row.say}: measured ${formatLength(stage.row.measured?.value ?? 0, finer(plan.display))}, which counts.`,
-      ];
-    case 'reading':
-      return readingQuestion(stage, plan);
-    case 'answer':
-      return [];
-  }
-}
-
-function readingQuestion(
-  { of, read }: ReadingStage,
-  { display }: Build['plan'],
-): readonly string[] {
-  const planned = formatLength(plannedOf(of), display);
-  switch (of.kind) {
-    case 'length':
-      return [
-        `${of.row.say}?`,
-        `By the plan ${planned}. Measure at several places or boards, one line for each; enter on an empty line when that is all.`,
-      ];
-    case 'first':
-      return [
-        'How long is the first piece?',
-        `It should be ${planned}. Hook the tape on the sawn end and pull it straight.`,
-      ];
-    case 'diagonals':
-      return [
-        read.length === 0 ? 'Corner to corner, the first way?' : 'And the other way?',
-        `Outside, over the boards: ${squareSize(of.frame, display)}. Both should be ${planned}.`,
-      ];
-  }
-}
-
-/** The readings so far, and what they come to. */
-export function readWords({ of, read }: ReadingStage, { plan }: Build): string {
-  if (read.length === 0) return '';
-  const say = (mm: number) => formatLength(mm, finer(plan.display));
-  const listed = read.map(say).join(', ');
-  if (of.kind !== 'length' || read.length < 2) return `So far: ${listed}`;
-  const { value, spread } = readingsOf(read, of.row, plan.display);
-  const counts = { average: 'average', least: 'the least', most: 'the most' }[of.row.take];
-  return `So far: ${listed}; ${counts} ${say(value)}, ${say(spread)} apart`;
-}
-
 /** The lines of a list, with the number key of the first nine. */
 export function listLines(stage: ListStage, build: Build): readonly string[] {
-  return linesOf(stage, build).map((text, at) => `${at < 9 ? at + 1 : ' '}  ${text}`);
+  return numberedLines(linesOf(stage, build));
 }
 
 function linesOf(stage: ListStage, build: Build): readonly string[] {
@@ -83,10 +24,9 @@ function linesOf(stage: ListStage, build: Build): readonly string[] {
   return ['Measure it again', `Count on the planned ${planned} again`];
 }
 
-/** What the question, a blank row and the position leave of the window. */
+/** What the question leaves of the window. */
 export function listRoom(stage: ListStage, { build, at }: Bench): ListRoom {
-  const asked = questionWords(stage, build).flatMap(text => wrap(text, textColumns(at))).length;
-  return { count: linesOf(stage, build).length, height: Math.max(1, at.size.rows - asked - 2) };
+  return roomUnder(questionWords(stage, build), linesOf(stage, build).length, at);
 }
 
 /** The answer as rows that may scroll. */
@@ -103,18 +43,11 @@ export function bodyRows({ answer }: AnswerStage, { at }: Pick<Bench, 'at'>): re
   ];
 }
 
-/** The last row says what the big key does. */
 export function bodyRoom(stage: AnswerStage, bench: Pick<Bench, 'at'>): ScrollRoom {
-  const height = Math.max(1, bench.at.size.rows - 1);
-  return { count: bodyRows(stage, bench).length, height };
+  return roomOver(bodyRows(stage, bench).length, bench.at);
 }
 
 /** Nothing of it is left below the window. */
 export function isReadToEnd(stage: AnswerStage, bench: Pick<Bench, 'at'>): boolean {
-  const { count, height } = bodyRoom(stage, bench);
-  return limitTop(stage.top, { count, height }) + height >= count;
-}
-
-function strongRows(text: string, columns: number): readonly Row[] {
-  return wrap(text, columns).map((line): Row => ({ text: line, tone: 'strong' }));
+  return isAtEnd(stage.top, bodyRoom(stage, bench));
 }

@@ -1,10 +1,12 @@
 import { Box, Text } from 'ink';
 import type { Context, Screen } from '../../screen.js';
 import { ListView } from '../../widgets/list-view.js';
+import { Question } from '../../widgets/question.js';
 import { AnswerPane } from './answer-pane.js';
-import { Question, ReadingLine } from './asked-pane.js';
 import { hints } from './keys.js';
 import { press } from './press.js';
+import { questionWords } from './question-words.js';
+import { ReadingLine } from './reading-line.js';
 import { listLines, listRoom } from './room.js';
 import { type MeasureState, open } from './state.js';
 
@@ -17,7 +19,7 @@ function View({ state, at }: ViewProps) {
   if (stage.kind === 'answer') return <AnswerPane stage={stage} at={at} />;
   return (
     <Box flexDirection="column" flexShrink={0}>
-      <Question stage={stage} build={build} at={at} />
+      <Question words={questionWords(stage, build)} at={at} />
       {stage.kind === 'reading' ? (
         <ReadingLine stage={stage} build={build} at={at} />
       ) : (

@@ -1,12 +1,10 @@
 import type { Event } from '../../../workbook/events.js';
 import type { Context, KeyHint } from '../../screen.js';
+import { KEYS, LEAVE } from '../../widgets/answer.js';
 import { numberKeys } from '../step/keys.js';
 import { listLines } from './list-lines.js';
 import { isReadToEnd } from './room.js';
 import type { AnswerStage, MistakeState } from './state.js';
-
-const LEAVE: KeyHint = { key: 'esc', does: 'leave as it was' };
-const KEYS: KeyHint = { key: '?', does: 'keys' };
 
 export function hints({ stage }: MistakeState, at: Context): readonly KeyHint[] {
   const { build } = at;

@@ -1,5 +1,6 @@
 import { MISTAKES } from '../../../materials/mistakes.js';
 import type { Build } from '../../screen.js';
+import { numberedLines } from '../../widgets/list-keys.js';
 import { boardsThere, boardThereWords } from './bad-board.js';
 import { choicesOf, choiceWords } from './choices.js';
 import { SLIPS, type Stage } from './state.js';
@@ -12,7 +13,7 @@ export type ListStage = Extract<
 
 /** The lines of a list, with the number key of the first nine. */
 export function listLines(stage: ListStage, build: Build): readonly string[] {
-  return linesOf(stage, build).map((text, at) => `${at < 9 ? at + 1 : ' '}  ${text}`);
+  return numberedLines(linesOf(stage, build));
 }
 
 function linesOf(stage: ListStage, build: Build): readonly string[] {

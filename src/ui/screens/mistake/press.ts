@@ -1,7 +1,8 @@
 import { MISTAKES } from '../../../materials/mistakes.js';
 import type { Context, Key, Outcome } from '../../screen.js';
 import { fieldText, typeInto } from '../../widgets/field.js';
-import { LIST_TOP, type ListState, listAt, moveList } from '../../widgets/list.js';
+import { LIST_TOP } from '../../widgets/list.js';
+import { pressList } from '../../widgets/list-keys.js';
 import { scrollTo } from '../../widgets/scroll.js';
 import { boardsThere } from './bad-board.js';
 import { choicesOf } from './choices.js';
@@ -49,29 +50,19 @@ export function press(state: MistakeState, key: Key, at: Context): Outcome<Mista
 type Pressed = { readonly key: Key; readonly bench: Bench };
 
 function inList(state: MistakeState, stage: ListStage, { key, bench }: Pressed) {
-  const room = listRoom(stage, bench);
-  switch (key.name) {
-    case 'enter':
-    case 'space':
-      return chosen(state, stage, bench);
-    case 'backspace':
-    case 'left':
+  const pressed = pressList(stage.list, key, listRoom(stage, bench));
+  switch (pressed.kind) {
+    case 'take':
+      return chosen(state, { ...stage, list: pressed.list }, bench);
+    case 'move':
+      return show({ ...stage, list: pressed.list });
+    case 'back':
       return back(state, stage);
-    case 'character': {
-      if (key.text === '?') return asksForKeys(state);
-      const row = /^[1-9]$/.test(key.text) ? Number(key.text) - 1 : room.count;
-      if (row >= room.count) return stay(state);
-      return chosen(state, withList(stage, listAt(row, stage.list, room)), bench);
-    }
-    default: {
-      const list = moveList(stage.list, key, room);
-      return list === undefined ? stay(state) : show(withList(stage, list));
-    }
+    case 'keys':
+      return asksForKeys(state);
+    case 'none':
+      return stay(state);
   }
-}
-
-function withList<S extends ListStage>(stage: S, list: ListState): S {
-  return { ...stage, list };
 }
 
 /** The marked line is taken. */

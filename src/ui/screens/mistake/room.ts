@@ -3,27 +3,20 @@ import { sourceText } from '../../../measure/figure-text.js';
 import { hanging } from '../../../text/page-lines.js';
 import { wrap } from '../../../text/wrap.js';
 import type { Context } from '../../screen.js';
+import { isAtEnd, roomOver, roomUnder, strongRows, textColumns } from '../../widgets/answer.js';
 import { plainer } from '../../widgets/facts.js';
 import type { ListRoom } from '../../widgets/list.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
-import { limitTop, type ScrollRoom } from '../../widgets/scroll.js';
+import type { ScrollRoom } from '../../widgets/scroll.js';
 import { type ListStage, listLines } from './list-lines.js';
 import { questionWords } from './question-words.js';
 import type { Bench, Stage } from './state.js';
 
 type At<Kind extends Stage['kind']> = Extract<Stage, { readonly kind: Kind }>;
 
-/** Wider lines are hard to follow, however wide the window. */
-const WIDEST = 76;
-
-export function textColumns({ size }: Context): number {
-  return Math.min(WIDEST, size.columns);
-}
-
-/** What the question, a blank row and the position leave of the window. */
+/** What the question leaves of the window. */
 export function listRoom(stage: ListStage, { build, at }: Bench): ListRoom {
-  const asked = questionWords(stage).flatMap(text => wrap(text, textColumns(at))).length;
-  return { count: listLines(stage, build).length, height: Math.max(1, at.size.rows - asked - 2) };
+  return roomUnder(questionWords(stage), listLines(stage, build).length, at);
 }
 
 /** The answer, or a rule page, as rows that may scroll. */
@@ -34,16 +27,13 @@ export function bodyRows(stage: At<'answer' | 'rule-page'>, { at }: Pick<Bench, 
     : pageRows(stage.page, columns, at);
 }
 
-/** The last row says what the big key does. */
 export function bodyRoom(stage: At<'answer' | 'rule-page'>, bench: Pick<Bench, 'at'>): ScrollRoom {
-  const height = Math.max(1, bench.at.size.rows - 1);
-  return { count: bodyRows(stage, bench).length, height };
+  return roomOver(bodyRows(stage, bench).length, bench.at);
 }
 
 /** Nothing of it is left below the window. */
 export function isReadToEnd(stage: At<'answer' | 'rule-page'>, bench: Pick<Bench, 'at'>): boolean {
-  const { count, height } = bodyRoom(stage, bench);
-  return limitTop(stage.top, { count, height }) + height >= count;
+  return isAtEnd(stage.top, bodyRoom(stage, bench));
 }
 
 function answerRows({ answer }: At<'answer'>, columns: number, { ascii }: Context) {
@@ -74,8 +64,4 @@ function pageRows(id: string, columns: number, { ascii }: Context): readonly Row
     BLANK,
     ...plainRows(wrap(plain(`From: ${sourceText(page.source)}`), columns)),
   ];
-}
-
-function strongRows(text: string, columns: number): readonly Row[] {
-  return wrap(text, columns).map((line): Row => ({ text: line, tone: 'strong' }));
 }

@@ -1,12 +1,13 @@
 import { Box, Text } from 'ink';
 import type { Context, Screen } from '../../screen.js';
 import { ListView } from '../../widgets/list-view.js';
+import { Question } from '../../widgets/question.js';
 import { BodyPane } from './body-pane.js';
 import { hints } from './keys.js';
 import { LengthLine } from './length-line.js';
 import { listLines } from './list-lines.js';
 import { press } from './press.js';
-import { Question } from './question.js';
+import { questionWords } from './question-words.js';
 import { listRoom } from './room.js';
 import { type MistakeState, open } from './state.js';
 
@@ -20,7 +21,7 @@ function View({ state, at }: ViewProps) {
     return <BodyPane stage={stage} at={at} />;
   return (
     <Box flexDirection="column" flexShrink={0}>
-      <Question stage={stage} at={at} />
+      <Question words={questionWords(stage)} at={at} />
       {stage.kind === 'left' || stage.kind === 'board' || stage.kind === 'bad-stretch' ? (
         <LengthLine stage={stage} build={build} at={at} />
       ) : (
