@@ -103,7 +103,11 @@ function save({ open, now }: Session, workbook: Workbook, ahead: Ahead): SaveOut
 function relabelBuild(session: Session, id: string, label: Label): SaveOutcome {
   const files = filesOf(session, id);
   if (files === undefined) return { ok: false, problem: 'other', words: missingWords(id) };
-  close(session, id);
+  if (session.open.has(id)) {
+    const words =
+      'It is open here, since its last steps are not on disk yet. Make room for them first.';
+    return { ok: false, problem: 'other', words };
+  }
   return relabel(files, label, session.now());
 }
 

@@ -83,6 +83,15 @@ describe('a build that nobody has open', () => {
     shelf.release();
   });
 
+  test('one that is open here, not on disk yet, is left alone and can still be saved', () => {
+    const { shelf } = shelved('unsaved');
+    shelf.load(BENCH.id);
+    const refused = shelf.relabel(BENCH.id, { name: 'Mine', putAway: true });
+    expect(refused.ok ? '' : refused.words).toContain('not on disk yet');
+    expect(shelf.save(BENCH, ahead(40))).toMatchObject({ ok: true });
+    shelf.release();
+  });
+
   test('one that is open elsewhere is left alone', () => {
     const { folder, shelf } = shelved('held');
     const other = openShelf(folder, () => TUESDAY_14);
