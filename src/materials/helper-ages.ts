@@ -60,7 +60,11 @@ const FROM_TWELVE_ALONE: Ladder = {
   '16-17': 'alone',
   grown: 'alone',
 };
-const FROM_SIXTEEN_ALONE: Ladder = { ...FROM_TWELVE_ALONE, '12-15': 'together' };
+const FROM_NINE_TOGETHER: Ladder = {
+  ...FROM_TWELVE_ALONE,
+  'under-9': 'lead',
+  '12-15': 'together',
+};
 
 const SAWS = sourced(
   LEAD_ONLY,
@@ -81,11 +85,11 @@ const SHARP = sourced(
 );
 const HAND_TOOLS = sourced(
   FROM_TWELVE_ALONE,
-  practice('hand tools without an edge, alone from about twelve'),
+  practice('hand tools without an edge, with somebody beside it, alone from about twelve'),
 );
 const HAND_SAWS = sourced(
-  FROM_SIXTEEN_ALONE,
-  practice('hand saws from about nine with somebody beside it'),
+  FROM_NINE_TOGETHER,
+  practice('hand saws from about nine with somebody beside it, alone from about sixteen'),
 );
 const FINISHES = sourced(
   FROM_TWELVE_TOGETHER,

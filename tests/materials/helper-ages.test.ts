@@ -21,6 +21,11 @@ describe('what a helper may hold, by age', () => {
     for (const { id } of AGE_BANDS) expect(toolRight(tool, id).value).toBe('lead');
   });
 
+  /** Field case F55 speaks of nine: nothing is said of younger ones, so the lead holds it. */
+  test('under nine nobody holds a saw', () => {
+    expect(toolRight('hand-saw', 'under-9').value).toBe('lead');
+  });
+
   test('a chisel from twelve, as in school shops', () => {
     expect(toolRight('chisel', '9-11').value).toBe('lead');
     expect(toolRight('chisel', '12-15').value).toBe('together');
