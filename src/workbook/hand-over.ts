@@ -6,7 +6,7 @@ import { standingEvents } from './taken-back.js';
 
 const DAY_MS = 24 * 3_600_000;
 /** Common practice: after four weeks new wood has settled. */
-const SETTLED_DAYS = 28;
+export const SETTLED_DAYS = 28;
 const YEAR_DAYS = 365.25;
 
 /** When the piece was handed over: the newest step done of that kind; none before. */
@@ -18,7 +18,7 @@ export function handedOverAtMs(events: readonly Event[], { steps }: Plan): numbe
 }
 
 /** When the last coat went on: the newest work on a step that seals; none before. */
-function sealedAtMs(events: readonly Event[], { steps }: Plan): number | undefined {
+export function sealedAtMs(events: readonly Event[], { steps }: Plan): number | undefined {
   const seals = (id: string) => steps.some(step => step.id === id && step.care.includes('sealer'));
   return standingEvents(events).findLast(
     event => (event.kind === 'step-done' || event.kind === 'timer-started') && seals(event.step),

@@ -133,4 +133,21 @@ describe('any words in a calendar', () => {
   function kept(text: string): string {
     return text.replace(/\r\n?/g, '\n').replace(/[\x00-\x08\x0b-\x1f\x7f]/g, '');
   }
+
+  // The care sheet says from the last coat, so the calendar does: sealed on the 24th, handed over two days later.
+  test('the day to seal again is counted from the last coat, not from the hand-over', () => {
+    const stepOf = (wanted: (step: (typeof DATED.steps)[number]) => boolean) =>
+      DATED.steps.find(wanted)?.id ?? '';
+    const seal = stepOf(({ care }) => care.includes('sealer'));
+    const over = stepOf(({ phase }) => phase === 'hand-over');
+    const journal = build([
+      { kind: 'step-done', atMs: TUESDAY_14, step: seal },
+      { kind: 'step-done', atMs: TUESDAY_14 + 2 * 24 * 3_600_000, step: over },
+    ]);
+    const made = { workbook: journal, progress: progressOf(journal.events) };
+    const all = occasions({ plan: DATED, build: made, madeAtMs: PRINTED_MS, base: 'bench' });
+    const day = all.find(({ title }) => title.includes('seal again'))?.from;
+    const year = 2026 + DATED.sealer.lasts.from;
+    expect(day).toEqual({ kind: 'day', day: `${year}-11-24` });
+  });
 });

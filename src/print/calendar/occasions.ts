@@ -1,7 +1,8 @@
 import { type CalendarDay, dayNumber, dayOfNumber } from '../../measure/calendar.js';
 import { formatMinutes } from '../../measure/duration.js';
 import type { Plan, Session } from '../../plan/plan.js';
-import { handedOverAtMs } from '../../workbook/hand-over.js';
+import { calendarDay } from '../../workbook/clock-words.js';
+import { handedOverAtMs, SETTLED_DAYS, sealedAtMs } from '../../workbook/hand-over.js';
 import { endsAtMs, isUp } from '../../workbook/timers.js';
 import type { BuildSoFar } from '../pages/pack.js';
 import type { Occasion } from './ics-text.js';
@@ -15,8 +16,6 @@ export type Dated = {
   readonly madeAtMs: number;
   /** How the files of this plan are called: begins the names that calendars know occasions by. */
   readonly base: string;
-  /** Time zone of the days; the machine's own where none is given. */
-  readonly zone?: string;
 };
 
 /** Everything with a date: sessions, waits that end on another day, timers that run, care. */
@@ -79,7 +78,6 @@ function timerOccasions(dated: Dated): readonly Occasion[] {
   }));
 }
 
-const SETTLED_DAYS = 28;
 /** A day on which most of the north has spring; the owner moves it where it is not. */
 const SPRING = '04-01';
 
@@ -97,7 +95,6 @@ function careOccasions(dated: Dated): readonly Occasion[] {
     from: { kind: 'day', day: on },
     ringsBefore: 0,
   });
-  const sealFrom = `${year + plan.sealer.lasts.from}${over.slice(4)}`.replace(/-02-29$/, '-03-01');
   return [
     day(
       'tighten',
@@ -116,17 +113,22 @@ function careOccasions(dated: Dated): readonly Occasion[] {
     },
     day(
       'seal',
-      sealFrom,
+      sealAgainDay(dated, over),
       'try it with water, seal again where it soaks in',
       `A coat of ${plan.sealer.kind} usually lasts ${plan.sealer.lasts.from} to ${plan.sealer.lasts.to} years outdoors; sun and rain decide.`,
     ),
   ];
 }
 
-function handOverDay({ build, plan, zone }: Dated): CalendarDay | undefined {
+function handOverDay({ build, plan }: Dated): CalendarDay | undefined {
   const at = build === undefined ? undefined : handedOverAtMs(build.workbook.events, plan);
-  if (at === undefined) return plan.time.sessions.at(-1)?.date;
-  const place = zone === undefined ? {} : { timeZone: zone };
-  // Sweden writes days as year, month and day.
-  return new Intl.DateTimeFormat('sv-SE', { ...place, dateStyle: 'short' }).format(at);
+  return at === undefined ? plan.time.sessions.at(-1)?.date : calendarDay(at);
+}
+
+/** Counted as the care sheet does: from the last coat, and where none is known from the hand-over. */
+function sealAgainDay({ build, plan }: Dated, over: CalendarDay): CalendarDay {
+  const at = build === undefined ? undefined : sealedAtMs(build.workbook.events, plan);
+  const from = at === undefined ? over : calendarDay(at);
+  const year = Number(from.slice(0, 4)) + plan.sealer.lasts.from;
+  return `${year}${from.slice(4)}`.replace(/-02-29$/, '-03-01');
 }
