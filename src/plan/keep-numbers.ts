@@ -6,8 +6,8 @@ import type { Purchase } from './plan.js';
 export type Unfound = { readonly mark: string; readonly length: Mm; readonly count: number };
 
 /**
- * What is left without wood when pieces are taken, longest first, from whichever board still has room, and not from
- * the boards that the plan names. Two boards of 96 in are planned as 60 + 34 and 48 + 46: taken as they come, 60 and
+ * What is left without wood when pieces are taken, longest first, from the lowest number that still has room, and not
+ * from the boards that the plan names. Two boards of 96 in are planned as 60 + 34 and 48 + 46: taken as they come, 60 and
  * 48 in would be cut first and 34 in after them, from the board that has just room for 46.
  */
 export function unfoundAsTheyCome({ boards, kerf, trim }: Purchase): readonly Unfound[] {

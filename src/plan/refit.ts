@@ -9,6 +9,7 @@ import { plannedRack, type Rack, type RackBoard, type RackCut } from './rack.js'
 import { roomOn } from './rack-room.js';
 import { replan } from './replan.js';
 import type { Setting } from './setting.js';
+import { spareFor } from './spare.js';
 
 type Bought = Pick<Plan, 'purchases' | 'cutList'>;
 
@@ -51,11 +52,15 @@ export function refit(
     const onHand = was?.onHand ?? board.kind === 'spare';
     return [boardOf({ number: at + 1, length, onHand, cuts: all }, old)];
   });
+  const numbered = boards.map((board, at) => ({ ...board, number: at + 1 }));
+  const { spare: _, ...kept } = old;
+  const spare = spareFor(planned.asked, numbered);
   return {
-    ...old,
+    ...kept,
+    ...(spare === undefined ? {} : { spare }),
     width: first.width,
     thickness: first.thickness,
-    boards: boards.map((board, at) => ({ ...board, number: at + 1 })),
+    boards: numbered,
     buy: buyLines(planned.asked, boards, setting.display),
     cost: figure(
       old.cost.value + (old.priced ? shared.cost : 0),

@@ -28,7 +28,9 @@ function numberWords(purchase: Purchase, { display }: Plan): readonly string[] {
   if (boards.length < 2) return [];
   const unfound = unfoundAsTheyCome(purchase);
   if (unfound.length === 0)
-    return [`${section}: every board that is long enough will do, the longest pieces first.`];
+    return [
+      `${section}: take each piece from the lowest number that still has room, the longest pieces first.`,
+    ];
   const words = unfound
     .map(({ mark, length, count }) => `${count} x ${mark} ${formatLength(length, display)}`)
     .join(', ');
