@@ -1,7 +1,7 @@
+import type { Work } from '../work.js';
+import { spend } from '../work.js';
 import type { LinearProgram } from './linear-program.js';
 import { addColumn, columnDot, restingValue } from './linear-program.js';
-import type { Work } from './work.js';
-import { spend } from './work.js';
 
 /** Makes the given variables basic and works everything out afresh. False when they depend on each other. */
 export function setBasis(program: LinearProgram, head: readonly number[], work: Work): boolean {

@@ -1,9 +1,9 @@
+import type { Work } from '../work.js';
 import { setBasis } from './basis.js';
 import type { CountLimits, Limits } from './count-limits.js';
 import type { LinearProgram } from './linear-program.js';
 import { limitsOf } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
-import type { Work } from './work.js';
 
 /** New limits of one variable (named as in `head`). */
 export type Change = { readonly variable: number; readonly limits: Limits };

@@ -1,6 +1,6 @@
+import type { Work } from '../work.js';
+import { spend } from '../work.js';
 import type { Filling, Goods, Target } from './knapsack.js';
-import type { Work } from './work.js';
-import { spend } from './work.js';
 
 /** Units that the room is divided into for the estimates. */
 const units = 2000;

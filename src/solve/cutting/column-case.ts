@@ -1,3 +1,4 @@
+import { isSpent, spend, type Work } from '../work.js';
 import { recomputeValues } from './basis.js';
 import { partsPerCent } from './bound.js';
 import { beginAt, type Case, type Change, changesOf, countLimitsOf, setLimits } from './cases.js';
@@ -7,7 +8,6 @@ import { type DualEnd, solveDual } from './dual-simplex.js';
 import { type LinearProgram, limitsOf, newProgram } from './linear-program.js';
 import { forgetSettled, nodeBound, stillUsable } from './node-bound.js';
 import type { ReducedProblem } from './normalize.js';
-import { isSpent, spend, type Work } from './work.js';
 
 /**
  * What is searched for: plans within the limits of at most `target`; nothing can beat `floor`. `refutes`: the search

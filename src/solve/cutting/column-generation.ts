@@ -1,3 +1,5 @@
+import type { Work } from '../work.js';
+import { isSpent } from '../work.js';
 import { recomputePrices, recomputeValues, setBasis } from './basis.js';
 import type { Prices } from './bound.js';
 import { boundOf, repairPrices, wholePrices } from './bound.js';
@@ -11,8 +13,6 @@ import { ColumnMaker } from './make-columns.js';
 import type { ReducedProblem } from './normalize.js';
 import { solvePrimal } from './primal-simplex.js';
 import { addSubstitutes, withoutSubstitutes } from './substitutes.js';
-import type { Work } from './work.js';
-import { isSpent } from './work.js';
 
 /** The relaxed problem solved: its program, and valid whole prices with the bound they prove. */
 export type Relaxation = {

@@ -1,3 +1,4 @@
+import type { Work } from '../work.js';
 import { recomputePrices, recomputeValues } from './basis.js';
 import { type Prices, partsPerCent } from './bound.js';
 import { beginAt, type Case, changesOf, countLimitsOf, setLimits } from './cases.js';
@@ -7,7 +8,6 @@ import { type CountLimits, nextCost, stockLimits } from './count-limits.js';
 import { solveDual } from './dual-simplex.js';
 import { type LinearProgram, newProgram } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
-import type { Work } from './work.js';
 
 /** A program with a row for every number of boards, over columns that are still being made. */
 export function newCountProgram(problem: ReducedProblem, known: Columns): LinearProgram {

@@ -1,3 +1,5 @@
+import type { Work } from '../work.js';
+import { isSpent } from '../work.js';
 import { beginAt, type Start, startOf } from './cases.js';
 import type { Relaxation } from './column-generation.js';
 import { finishDive, type Stage } from './finish-dive.js';
@@ -7,8 +9,6 @@ import { costOf, fillGreedily, wholeProblem } from './greedy.js';
 import { columnValues, type LinearProgram } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
 import { setRest, solveRest } from './solve-rest.js';
-import type { Work } from './work.js';
-import { isSpent } from './work.js';
 
 /** So many dives in a row; each but the very first prefers other boards. */
 export const divesInARow = 8;

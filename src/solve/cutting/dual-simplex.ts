@@ -1,9 +1,9 @@
+import type { Work } from '../work.js';
+import { isSpent } from '../work.js';
 import type { Pivot } from './basis.js';
 import { pivot, refactor, solveColumn, tableauRow } from './basis.js';
 import type { LinearProgram } from './linear-program.js';
 import { lowerOf, restingValue, upperOf } from './linear-program.js';
-import type { Work } from './work.js';
-import { isSpent } from './work.js';
 
 /** A value may miss its limit by this much; lengths and counts are whole, so it is far below what matters. */
 const slack = 1e-7;

@@ -1,9 +1,9 @@
+import { isSpent, type Work } from '../work.js';
 import type { Relaxation } from './column-generation.js';
 import { stockLimits } from './count-limits.js';
 import { costOf, type Use } from './greedy.js';
 import type { ReducedProblem } from './normalize.js';
 import { searchListed } from './search-listed.js';
-import { isSpent, type Work } from './work.js';
 
 const mostPatterns = 3000;
 

@@ -1,3 +1,4 @@
+import { isSpent, type Work } from '../work.js';
 import { partsPerCent } from './bound.js';
 import { type Relaxation, relax } from './column-generation.js';
 import { nextCost, stockLimits } from './count-limits.js';
@@ -7,7 +8,6 @@ import { climb, type LadderEnd } from './ladder.js';
 import type { ReducedProblem } from './normalize.js';
 import { hasRest, type RestSolver, searchRest } from './search-rest.js';
 import { searchWhole } from './search-whole.js';
-import { isSpent, type Work } from './work.js';
 
 /** A plan, how far it is proven, and the relaxation whose prices the proof begins with. */
 export type Cheapest = LadderEnd & { readonly relaxation: Relaxation };

@@ -1,10 +1,10 @@
+import { isSpent, type Work } from '../work.js';
 import { type Prices, partsPerCent } from './bound.js';
 import { stockLimits } from './count-limits.js';
 import { costOf, type Remainder, type Use } from './greedy.js';
 import type { ReducedProblem } from './normalize.js';
 import { searchListed } from './search-listed.js';
 import { remaining } from './solve-rest.js';
-import { isSpent, type Work } from './work.js';
 
 /** Where a dive stood: what it had taken, what remained, and prices that prove a bound for the remainder. */
 export type Stage = {

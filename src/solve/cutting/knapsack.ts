@@ -1,5 +1,5 @@
-import type { Work } from './work.js';
-import { spend } from './work.js';
+import type { Work } from '../work.js';
+import { spend } from '../work.js';
 
 /** What to pack: lengths, worth of one piece of each, and how many there are. Worths are whole numbers. */
 export type Goods = {

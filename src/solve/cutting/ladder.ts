@@ -1,3 +1,4 @@
+import type { Work } from '../work.js';
 import type { Relaxation } from './column-generation.js';
 import type { Columns } from './columns.js';
 import { nextCost, stockLimits } from './count-limits.js';
@@ -7,7 +8,6 @@ import { greatestCommonDivisor } from './normalize.js';
 import { searchColumns } from './search-columns.js';
 import { searchCounts } from './search-counts.js';
 import { searchListed } from './search-listed.js';
-import type { Work } from './work.js';
 
 /** How far the ladder got: the best plan, the cents no plan can cost less than, and the cases looked at. */
 export type LadderEnd = {

@@ -1,10 +1,10 @@
+import type { Work } from '../work.js';
+import { isSpent, spend } from '../work.js';
 import type { Prices } from './bound.js';
 import { allowance, partsPerCent } from './bound.js';
 import { Columns } from './columns.js';
 import type { ReducedProblem } from './normalize.js';
 import { SuffixWorth } from './suffix-worth.js';
-import type { Work } from './work.js';
-import { isSpent, spend } from './work.js';
 
 /** Which patterns are wanted: waste of worth up to `budget` parts of a cent; only full boards, or all of them. */
 export type Wanted = { readonly budget: number; readonly onlyFull: boolean; readonly most: number };

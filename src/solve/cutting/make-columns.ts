@@ -1,11 +1,11 @@
+import type { Work } from '../work.js';
+import { spend } from '../work.js';
 import { allowance, type Prices, partsPerCent } from './bound.js';
 import { CoarseFilling } from './coarse-filling.js';
 import type { Columns } from './columns.js';
 import { type Filling, type Goods, Knapsack } from './knapsack.js';
 import type { ReducedProblem } from './normalize.js';
 import { RoomTable, suitsTable } from './room-table.js';
-import type { Work } from './work.js';
-import { spend } from './work.js';
 
 /** So many boards at most are filled in a row, each from what those before it leave. */
 const mostInARow = 20;

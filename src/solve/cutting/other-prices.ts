@@ -1,3 +1,5 @@
+import type { Work } from '../work.js';
+import { isSpent } from '../work.js';
 import { recomputeValues } from './basis.js';
 import { boundOf, type Prices } from './bound.js';
 import { beginAt, startOf } from './cases.js';
@@ -6,8 +8,6 @@ import { stockLimits } from './count-limits.js';
 import { solveDual } from './dual-simplex.js';
 import { fixedNumbers } from './fixed-numbers.js';
 import type { ReducedProblem } from './normalize.js';
-import type { Work } from './work.js';
-import { isSpent } from './work.js';
 
 /** Prices and the bound they prove, in parts of a cent. */
 export type Proven = { readonly prices: Prices; readonly bound: number };

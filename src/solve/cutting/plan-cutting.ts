@@ -1,3 +1,4 @@
+import type { Work } from '../work.js';
 import { assemble } from './assemble.js';
 import type { WishOrder } from './exchange.js';
 import { type Cheapest, findCheapest } from './find-cheapest.js';
@@ -6,7 +7,6 @@ import { keepBoards } from './keep-boards.js';
 import { normalize, type ReducedProblem } from './normalize.js';
 import type { CutBoard, CuttingPlan, CuttingProblem } from './problem.js';
 import { grantWishes } from './second-wishes.js';
-import type { Work } from './work.js';
 
 /** Steps that an effort of 1 allows: about one second on one core at full speed. */
 const stepsForEffort = 200_000_000;

@@ -1,8 +1,8 @@
+import type { Work } from '../work.js';
+import { isSpent } from '../work.js';
 import { pivot, recomputeValues, refactor, solveColumn, tableauRow } from './basis.js';
 import type { LinearProgram } from './linear-program.js';
 import { lowerOf, upperOf } from './linear-program.js';
-import type { Work } from './work.js';
-import { isSpent } from './work.js';
 
 /** A price this close to 0 (in cents) counts as 0. */
 const priceSlack = 1e-8;

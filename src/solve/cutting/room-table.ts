@@ -1,6 +1,6 @@
+import type { Work } from '../work.js';
+import { spend } from '../work.js';
 import type { Filling, Goods, Target } from './knapsack.js';
-import type { Work } from './work.js';
-import { spend } from './work.js';
 
 /** Larger tables than this (entries) cost more than keeping a list of fillings. */
 const mostEntries = 4_000_000;

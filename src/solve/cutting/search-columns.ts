@@ -1,3 +1,4 @@
+import { isSpent, type Work } from '../work.js';
 import { partsPerCent } from './bound.js';
 import { chooseFraction, chooseNarrowest } from './branching.js';
 import { type Case, halves, OpenCases } from './cases.js';
@@ -6,7 +7,6 @@ import type { Columns } from './columns.js';
 import type { Use } from './greedy.js';
 import { columnValues } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
-import { isSpent, type Work } from './work.js';
 
 /**
  * What a search found: the cheapest plan of at most the target cost, if any; whether every other one was ruled out

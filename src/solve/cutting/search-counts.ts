@@ -1,3 +1,4 @@
+import { isSpent, type Work } from '../work.js';
 import { partsPerCent } from './bound.js';
 import { chooseCount } from './branching.js';
 import { type Case, halves, OpenCases } from './cases.js';
@@ -7,7 +8,6 @@ import { columnValues, type LinearProgram } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
 import type { SearchResult } from './search-columns.js';
 import { searchListed } from './search-listed.js';
-import { isSpent, type Work } from './work.js';
 
 /** The most patterns that are searched at once when no number of boards is left to settle. */
 const mostPatterns = 50_000;

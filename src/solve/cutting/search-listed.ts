@@ -1,9 +1,9 @@
+import type { Work } from '../work.js';
 import type { Prices } from './bound.js';
 import type { Aim } from './column-case.js';
 import { budgetAbove, listPatterns } from './list-patterns.js';
 import type { ReducedProblem } from './normalize.js';
 import { type SearchResult, searchColumns } from './search-columns.js';
-import type { Work } from './work.js';
 
 /**
  * Lists every full board that a plan of at most the target cost can contain, by prices that prove the bound within

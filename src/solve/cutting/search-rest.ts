@@ -1,3 +1,5 @@
+import type { Work } from '../work.js';
+import { isSpent } from '../work.js';
 import { recomputeValues } from './basis.js';
 import { partsPerCent } from './bound.js';
 import { beginAt, startOf } from './cases.js';
@@ -9,8 +11,6 @@ import type { Use } from './greedy.js';
 import type { LadderEnd } from './ladder.js';
 import { columnValues, type LinearProgram } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
-import type { Work } from './work.js';
-import { isSpent } from './work.js';
 
 /** Finds the cheapest plan it can for what remains. */
 export type RestSolver = (rest: ReducedProblem, work: Work) => Pick<LadderEnd, 'uses'>;

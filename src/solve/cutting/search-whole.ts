@@ -1,3 +1,4 @@
+import type { Work } from '../work.js';
 import { partsPerCent } from './bound.js';
 import type { Relaxation } from './column-generation.js';
 import { Columns } from './columns.js';
@@ -7,7 +8,6 @@ import { budgetAbove, listPatterns } from './list-patterns.js';
 import type { ReducedProblem } from './normalize.js';
 import { averageOf, otherPrices, type Proven } from './other-prices.js';
 import { searchColumns } from './search-columns.js';
-import type { Work } from './work.js';
 
 /** So many other prices are tried on every pattern. */
 const manyPrices = 8;

@@ -1,9 +1,9 @@
+import type { Work } from '../work.js';
 import type { Relaxation } from './column-generation.js';
 import { exchangePieces, type WishOrder } from './exchange.js';
 import { fewerBoards } from './fewer-boards.js';
 import type { Use } from './greedy.js';
 import type { ReducedProblem } from './normalize.js';
-import type { Work } from './work.js';
 
 /** Part of all steps for finding fewer boards. */
 const shareForBoards = 0.005;

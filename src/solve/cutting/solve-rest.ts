@@ -1,3 +1,4 @@
+import type { Work } from '../work.js';
 import { recomputeValues } from './basis.js';
 import { type Prices, partsPerCent } from './bound.js';
 import { priceOut, spreadDemands } from './column-generation.js';
@@ -6,7 +7,6 @@ import { solveDual } from './dual-simplex.js';
 import type { Remainder } from './greedy.js';
 import type { LinearProgram } from './linear-program.js';
 import type { ReducedProblem } from './normalize.js';
-import type { Work } from './work.js';
 
 /** The problem that remains. */
 export function remaining(problem: ReducedProblem, rest: Remainder): ReducedProblem {

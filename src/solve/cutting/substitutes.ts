@@ -1,9 +1,9 @@
+import type { Work } from '../work.js';
 import { recomputeValues, setBasis } from './basis.js';
 import { Columns } from './columns.js';
 import { solveDual } from './dual-simplex.js';
 import type { LinearProgram } from './linear-program.js';
 import { newProgram } from './linear-program.js';
-import type { Work } from './work.js';
 
 /**
  * Adds columns that let a longer piece stand in for the next shorter one, at no cost: a shorter piece is never worth

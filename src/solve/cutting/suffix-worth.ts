@@ -1,6 +1,6 @@
+import type { Work } from '../work.js';
+import { spend } from '../work.js';
 import type { Goods } from './knapsack.js';
-import type { Work } from './work.js';
-import { spend } from './work.js';
 
 type Steps = { readonly length: Float64Array; readonly value: Float64Array };
 

@@ -1,7 +1,7 @@
+import { isSpent, spend, type Work } from '../work.js';
 import type { Indexed } from './indexed.js';
 import { searchOrders } from './search.js';
 import type { Path, State } from './state.js';
-import { isSpent, spend, type Work } from './work.js';
 
 /** More ways to leave sessions out than this are not tried. */
 const MOST_WAYS = 64;

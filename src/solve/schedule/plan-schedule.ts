@@ -1,10 +1,10 @@
+import type { Work } from '../work.js';
 import { placeFrom } from './clock.js';
 import { fewerSessions } from './fewer-sessions.js';
 import { type Indexed, indexed } from './indexed.js';
 import type { Found, Proof, ScheduleProblem } from './problem.js';
 import { type Searched, searchOrders } from './search.js';
 import { turnsOf } from './state.js';
-import type { Work } from './work.js';
 
 /** Counted steps that a plan may cost: some tens of milliseconds. */
 const USUAL_LIMIT = 1_000_000;

@@ -1,7 +1,7 @@
+import { isSpent, spend, type Work } from '../work.js';
 import { boundOf, tails } from './bound.js';
 import type { Indexed } from './indexed.js';
 import { firstState, type IndexedTurn, isOpen, type State, turnOf, withTurn } from './state.js';
-import { isSpent, spend, type Work } from './work.js';
 
 /** The best order that was found, and whether every other was ruled out. */
 export type Searched = {
