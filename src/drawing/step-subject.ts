@@ -1,4 +1,4 @@
-import type { Plan, Step } from '../plan/plan.js';
+import type { Step } from '../plan/plan.js';
 
 /** Ids of the boards of a step's picture: being added, and standing there. */
 export type StepSubject = {
@@ -14,13 +14,4 @@ export type StepSubject = {
 export function stepSubject({ bright, standing, phase }: Step): StepSubject {
   const whole = bright.length === 0 || phase === 'cut' || phase === 'notch';
   return { bright, standing: whole ? undefined : standing };
-}
-
-/** The boards of a subject, the standing ones first. */
-export function boardsOf({ bright, standing }: StepSubject, { model }: Plan) {
-  const isBright = new Set(bright);
-  const stands = standing === undefined ? undefined : new Set(standing);
-  return model.parts
-    .filter(({ id }) => isBright.has(id) || stands === undefined || stands.has(id))
-    .map(part => ({ part, bright: isBright.has(part.id) }));
 }

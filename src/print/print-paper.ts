@@ -28,7 +28,7 @@ export function layOut({ plan, build, paper, fonts, madeAtMs }: PaperAsk): LaidO
   const writer = pdfWriter(fonts, paper, { title, madeAtMs });
   const frame = frameOf(paper);
   const measure = { width: frame.width, rule: writer.rule };
-  const pack: Pack = { plan, drawings: keptDrawings(plan), build, madeAtMs, measure, frame };
+  const pack: Pack = { plan, drawings: keptDrawings(plan), build, measure, frame };
   return { pack, writer, title };
 }
 

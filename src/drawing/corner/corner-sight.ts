@@ -1,4 +1,3 @@
-import type { Mm } from '../../measure/quantities.js';
 import type { Point } from '../../model/part.js';
 import type { CornerView, PaperPoint } from '../strokes.js';
 
@@ -27,9 +26,4 @@ const RISE = 1 / 2;
 /** Where a point of the piece lies on the paper. */
 export function onPaper({ x, y, z }: Point, eye: Eye): PaperPoint {
   return { u: (eye.x * y - eye.y * x) * ACROSS, v: z - (eye.x * x + eye.y * y) * RISE };
-}
-
-/** How near to the eye a point is, in mm along the way to it and up to a constant factor. */
-export function nearness({ x, y, z }: Point, eye: Eye): Mm {
-  return eye.x * x + eye.y * y + z;
 }

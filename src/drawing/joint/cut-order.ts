@@ -3,30 +3,16 @@ import type { Display } from '../../measure/quantities.js';
 import { sameLength } from '../../measure/tolerance.js';
 import type { BoardBox, BoardSize } from '../../model/frame-of-board.js';
 
-/** How a notch lies in its board. */
-export type NotchPlace = {
-  readonly atEnd: boolean;
-  /** Cut in from an edge through the whole thickness, or into a face, or both. */
-  readonly into: 'edge' | 'face' | 'corner';
-};
-
-export function notchPlace({ along, across, through }: BoardBox, size: BoardSize): NotchPlace {
-  const atEnd = sameLength(along.from, 0) || sameLength(along.to, size.along);
-  const throughout = sameLength(through.to - through.from, size.through);
-  const whole = sameLength(across.to - across.from, size.across);
-  return { atEnd, into: throughout ? 'edge' : whole ? 'face' : 'corner' };
-}
-
 /**
  * The order of cuts, common practice: mark from the board itself, across the grain first so that no
  * chip runs past the shoulder, always on the waste side, then along the grain, then clean up and try.
  */
 export function cutOrder(box: BoardBox, size: BoardSize, display: Display): readonly string[] {
-  const { atEnd, into } = notchPlace(box, size);
+  const atEnd = sameLength(box.along.from, 0) || sameLength(box.along.to, size.along);
+  const isThrough = sameLength(box.through.to - box.through.from, size.through);
   const length = (value: number) => formatLengthExact(value, display);
   const along = length(box.along.to - box.along.from);
-  const deep =
-    into === 'edge' ? box.across.to - box.across.from : box.through.to - box.through.from;
+  const deep = isThrough ? box.across.to - box.across.from : box.through.to - box.through.from;
   const shoulders = atEnd
     ? `Saw the shoulder, ${along} from the end, ${length(deep)} deep, on the waste side of the line.`
     : `Saw both shoulders, ${along} apart, ${length(deep)} deep, on the waste side of the lines.`;

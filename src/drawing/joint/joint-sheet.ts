@@ -57,8 +57,9 @@ export function drawJoint({ row, part, named, display }: JointInput): Drawing {
     depth: -box.across.to,
   });
   const sides = [fromFace, fromEdge].map(side => drawSide(piece, side, row.mark));
-  const breaks = paper.breaks.map(({ from, to }) => ({ from, to }));
-  const strokes = sides.flatMap(side => side.strokes).flatMap(it => outsideBreaks(it, breaks));
+  const strokes = sides
+    .flatMap(side => side.strokes)
+    .flatMap(it => outsideBreaks(it, paper.breaks));
   const words = handWords(row);
   const title = `${row.mark} ${row.name}, ${row.count} of them: ${[...new Set(named)].join(', ')}`;
   return {
@@ -68,7 +69,7 @@ export function drawJoint({ row, part, named, display }: JointInput): Drawing {
     height: edgeLow + size.through,
     strokes: [
       ...strokes,
-      ...breaks.flatMap(it => [
+      ...paper.breaks.flatMap(it => [
         ...breakLines(it, { from: 0, to: size.across }),
         ...breakLines(it, { from: edgeLow, to: edgeLow + size.through }),
       ]),

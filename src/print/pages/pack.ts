@@ -33,7 +33,6 @@ export type Pack = {
   /** Every drawing of the plan. */
   readonly drawings: readonly NamedDrawing[];
   readonly build: BuildSoFar | undefined;
-  readonly madeAtMs: number;
   readonly measure: Measure;
   readonly frame: Frame;
 };
