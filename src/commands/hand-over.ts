@@ -1,15 +1,12 @@
 import { readBuild } from '../files/read-build.js';
 import { nearestWord } from '../measure/suggest.js';
-import { makePlan } from '../plan/make-plan.js';
-import { problemWords } from '../recipe/problem-words.js';
-import { readRecipe } from '../recipe/read.js';
 import type { Page } from '../text/page.js';
 import { pageLines } from '../text/page-lines.js';
 import { pageMarkdown } from '../text/page-markdown.js';
 import { openBuild } from '../ui/build.js';
-import type { Loaded } from '../ui/services.js';
 import { handOverPages } from '../workbook/pages/hand-over-pages.js';
 import type { Arguments } from './arguments.js';
+import { PLANNER, SAVED_BEFORE, withRecipe } from './kept-build.js';
 import { EXIT, failed, type Outcome } from './outcome.js';
 
 type Builds = ReturnType<typeof readBuild> & { readonly ok: false };
@@ -28,25 +25,16 @@ export function handOverCommand(given: Arguments, folder: string): Outcome {
   }
   const found = readBuild(folder, name ?? '');
   if (!found.ok) return notFound(found, name, folder);
-  const opened = openBuild(withRecipe(found.workbook), makePlan);
+  const opened = openBuild(withRecipe(found.workbook), PLANNER);
   if (!opened.ok) return failed([opened.problem], EXIT.files);
   const pages = handOverPages(opened.build);
-  const err = found.savedBefore
-    ? 'The last save is damaged; this is the save before it. Open the build once to mend that.\n'
-    : '';
+  const err = found.savedBefore ? SAVED_BEFORE : '';
   return { out: printed(pages, given), err, code: EXIT.fine };
 }
 
 function printed(pages: readonly Page[], { as, width }: Arguments): string {
   if (as === 'markdown') return `${pages.map(pageMarkdown).join('\n\n')}\n`;
   return `${pages.map(page => pageLines(page, width).join('\n')).join('\n\n\n')}\n`;
-}
-
-function withRecipe(workbook: Extract<Loaded, { ok: true }>['workbook']): Loaded {
-  const read = readRecipe(workbook.recipeText);
-  if (read.ok) return { ok: true, workbook, recipe: read.recipe };
-  const why = read.problems.map(problem => problemWords(problem).problem).join(' ');
-  return { ok: false, problem: `The recipe kept in "${workbook.name}" can't be read: ${why}` };
 }
 
 function notFound(found: Builds, name: string | undefined, folder: string): Outcome {

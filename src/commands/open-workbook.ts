@@ -65,6 +65,7 @@ export async function openWorkbook(workshop: Workshop): Promise<void> {
 
 function later(services: () => ShelfServices): Omit<ShelfServices, 'list'> {
   return {
+    onDay: (plan, told) => services().onDay(plan, told),
     plan: (recipe, answers, display, bench) => services().plan(recipe, answers, display, bench),
     load: id => services().load(id),
     look: id => services().look(id),

@@ -1,13 +1,12 @@
 import type { ReadBuild } from '../files/read-build.js';
 import { nearestWord } from '../measure/suggest.js';
-import { makePlan } from '../plan/make-plan.js';
 import type { Plan } from '../plan/plan.js';
 import type { BuildSoFar } from '../print/pages/pack.js';
-import { readRecipe } from '../recipe/read.js';
 import { atBench } from '../workbook/at-bench.js';
 import { progressOf } from '../workbook/progress.js';
 import type { Workbook } from '../workbook/workbook.js';
 import type { Arguments } from './arguments.js';
+import { PLANNER, SAVED_BEFORE, withRecipe } from './kept-build.js';
 import type { Library } from './library.js';
 import { EXIT, failed, type Outcome } from './outcome.js';
 import { cannotStand, workOut } from './plan.js';
@@ -71,22 +70,16 @@ function recipeSubject(given: Arguments, library: Library): Subject {
 
 type Saved = Extract<ReadBuild, { readonly ok: true }>;
 
-const SAVED_BEFORE =
-  'The last save is damaged; this is the save before it. Open the build once to mend that.\n';
-
-/** The recipe comes out of the workbook: a newer one in the program must not change a build. */
 function buildSubject({ workbook, savedBefore }: Saved, given: Arguments): Subject {
   if (given.sets.length > 0) {
     const words = '--set: the answers of a build are changed in the workbook, not here.';
     return stop([words], EXIT.usage);
   }
-  const read = readRecipe(workbook.recipeText);
-  if (!read.ok) {
-    return stop([`The recipe kept in "${workbook.name}" can't be read.`], EXIT.files);
-  }
+  const loaded = withRecipe(workbook);
+  if (!loaded.ok) return stop([loaded.problem], EXIT.files);
   const display = given.displayGiven ? given.display : workbook.display;
   const progress = progressOf(workbook.events);
-  const made = makePlan(read.recipe, workbook.answers, display, atBench(progress));
+  const made = PLANNER.plan(loaded.recipe, workbook.answers, display, atBench(progress));
   if (!made.ok) return { ok: false, outcome: cannotStand(made.problems) };
   const build = { workbook, progress };
   const notice = savedBefore ? SAVED_BEFORE : '';

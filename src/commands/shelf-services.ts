@@ -3,9 +3,6 @@ import { carryName, carryOut } from '../files/carry.js';
 import { saveProblemInShort } from '../files/save-problem.js';
 import type { Opened, Shelf } from '../files/shelf.js';
 import type { Display } from '../measure/quantities.js';
-import { makePlan } from '../plan/make-plan.js';
-import { problemWords } from '../recipe/problem-words.js';
-import { readRecipe } from '../recipe/read.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Alike, Carried, Loaded, NewBuild, Services } from '../ui/services.js';
 import { progressOf } from '../workbook/progress.js';
@@ -15,6 +12,7 @@ import { workbookId } from '../workbook/workbook-id.js';
 import { aheadOf } from './ahead.js';
 import { answersAlike } from './answers-alike.js';
 import type { HelperServices } from './helper-services.js';
+import { PLANNER, withRecipe } from './kept-build.js';
 
 /** A recipe with the text that it was read from: a workbook keeps the text. */
 export type KeptRecipe = { readonly recipe: Recipe; readonly text: string };
@@ -36,6 +34,7 @@ export type ShelfServices = Pick<
   Services,
   | 'list'
   | 'plan'
+  | 'onDay'
   | 'load'
   | 'look'
   | 'takeOver'
@@ -53,7 +52,7 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
   const { shelf, now } = means;
   return {
     list: shelf.list,
-    plan: makePlan,
+    ...PLANNER,
     load: id => loaded(shelf.load(id)),
     look: id => loaded(shelf.look(id)),
     takeOver: id => loaded(shelf.takeOver(id)),
@@ -81,14 +80,9 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
   };
 }
 
-/** The recipe comes out of the workbook: a newer one in the program must not change a build. */
 function loaded(opened: ReturnType<Shelf['load']>): Loaded {
-  if (!opened.ok) return { ok: false, problem: opened.words, held: opened.why === 'held' };
-  const { workbook, notice } = opened;
-  const read = readRecipe(workbook.recipeText);
-  if (read.ok) return { ok: true, workbook, recipe: read.recipe, notice };
-  const why = read.problems.map(problem => problemWords(problem).problem).join(' ');
-  return { ok: false, problem: `The recipe kept in "${workbook.name}" can't be read: ${why}` };
+  if (opened.ok) return withRecipe(opened.workbook, opened.notice);
+  return { ok: false, problem: opened.words, held: opened.why === 'held' };
 }
 
 function alike({ shelf, recipes }: Means, id: string): Alike {
@@ -134,7 +128,7 @@ function created(
 }
 
 function putOnShelf(shelf: Shelf, { recipe }: KeptRecipe, workbook: Workbook): Loaded {
-  const made = makePlan(recipe, workbook.answers, workbook.display);
+  const made = PLANNER.plan(recipe, workbook.answers, workbook.display);
   const steps = made.ok ? made.plan.steps : [];
   const outcome = shelf.create(workbook, aheadOf(steps, progressOf(workbook.events)));
   return outcome.ok ? { ok: true, workbook, recipe } : { ok: false, problem: outcome.words };

@@ -18,7 +18,7 @@ import { withHelper } from './helper-part.js';
 import { holdInputs } from './hold-roles.js';
 import { holdRows, notChecked } from './holds.js';
 import { withMarks } from './mark-lines.js';
-import type { AnswerLine, Plan, Purchase, TimePlan } from './plan.js';
+import type { AnswerLine, Plan, Purchase } from './plan.js';
 import { planScope } from './plan-scope.js';
 import { withRipping } from './rip-steps.js';
 import { sawOrder } from './saw-order.js';
@@ -71,7 +71,6 @@ export function makePlan(
   const carry = holdInputs(recipe, answers, setting);
   const holds = holdRows(model, carry);
   const fit = fitChecks(recipe.fit, scope, display);
-  let time: TimePlan | undefined;
   return {
     ok: true,
     plan: {
@@ -94,11 +93,7 @@ export function makePlan(
       cautions: cautionsOf(build, setting),
       warnings: warnings({ fit, holds, purchases: sawn.purchases, spacing, troubles, setting }),
       steps: build,
-      // Laid over the evenings only when somebody looks: the interview makes a plan at every answer.
-      get time() {
-        time ??= timePlan(build, setting);
-        return time;
-      },
+      time: timePlan(build, setting),
       model,
     },
   };

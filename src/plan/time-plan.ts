@@ -18,23 +18,47 @@ const WITH_TWO = 0.55;
 /**
  * Minutes from counts, laid into the hours that somebody has: who does what when, saws before the last hour of
  * noise, waits between sessions where they can be. The shortest such plan is searched, and it says how sure that is.
+ * It is laid when somebody first looks: the interview makes a plan at every answer and shows no hours.
  */
 export function timePlan(steps: readonly Step[], setting: Setting): TimePlan {
-  const hands = steps.reduce((sum, step) => sum + stepLasts(step, setting.people), 0);
-  const laid = layWork(workOf(steps, setting.people), daysFor(steps, setting), {
-    people: setting.people,
-    noiseUntil: setting.sessions.noiseUntil,
-  });
-  return {
-    hands: figure(Math.round(hands), 'min', handsWords(setting.people), COMMON_PRACTICE),
-    waits: steps.flatMap(step => step.timers.map(({ name, minutes }) => ({ name, minutes }))),
-    sessions: laid.ok ? laid.sessions : [],
-    people: setting.people,
-    finish: finishFigure(laid),
-    proven: laid.ok && laid.schedule.proof.kind !== 'none',
-    trouble: laid.ok ? beyondWords(laid.sessions) : TROUBLES[laid.why](setting),
-    noiseUntil: setting.sessions.noiseUntil,
+  const { people } = setting;
+  const { noiseUntil } = setting.sessions;
+  const hands = steps.reduce((sum, step) => sum + stepLasts(step, people), 0);
+  let kept: Laid | undefined;
+  const laid = (): Laid => {
+    kept ??= layWork(workOf(steps, people), daysFor(steps, setting), { people, noiseUntil });
+    return kept;
   };
+  return {
+    hands: figure(Math.round(hands), 'min', handsWords(people), COMMON_PRACTICE),
+    waits: steps.flatMap(step => step.timers.map(({ name, minutes }) => ({ name, minutes }))),
+    people,
+    noiseUntil,
+    get sessions() {
+      return sessionsOf(laid());
+    },
+    get finish() {
+      return finishFigure(laid());
+    },
+    get proven() {
+      return isProven(laid());
+    },
+    get trouble() {
+      return troubleOf(laid(), setting);
+    },
+  };
+}
+
+function sessionsOf(laid: Laid): readonly Session[] {
+  return laid.ok ? laid.sessions : [];
+}
+
+function isProven(laid: Laid): boolean {
+  return laid.ok && laid.schedule.proof.kind !== 'none';
+}
+
+function troubleOf(laid: Laid, setting: Setting): string {
+  return laid.ok ? beyondWords(laid.sessions) : TROUBLES[laid.why](setting);
 }
 
 function handsWords(people: number): string {

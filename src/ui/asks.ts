@@ -49,9 +49,12 @@ export function perform(program: Program, ask: Ask, means: Means): Program {
   }
 }
 
-/** Opens a screen afresh on top; one that is in the pile already is gone back to. */
+/**
+ * Opens a screen afresh on top; one that is in the pile already is gone back to. The plan is looked at from
+ * the step, and the step is come back to, also where the build was begun from the plan.
+ */
 function goTo(program: Program, name: ScreenName, { screens }: Means): Program {
-  const before = program.pages.findIndex(page => page.name === name);
+  const before = name === 'plan' ? -1 : program.pages.findIndex(page => page.name === name);
   const pages = before < 0 ? program.pages : program.pages.slice(0, before);
   const page = screens[name](contextOf({ ...program, pages }));
   return { ...program, pages: [...pages, page] };
@@ -104,7 +107,7 @@ function alike(program: Program, id: string, means: Means): Program {
 function relabeled(program: Program, ask: Extract<Ask, { kind: 'relabel' }>, services: Services) {
   const result = services.relabel(ask.id, ask);
   const shelf = services.list();
-  if (!result.ok) return { ...program, shelf, notice: `Nothing was changed: ${result.problem}.` };
+  if (!result.ok) return { ...program, shelf, notice: `Nothing was changed. ${result.problem}` };
   return { ...program, shelf };
 }
 
@@ -123,7 +126,7 @@ type Entry = {
 };
 
 function enter(program: Program, loaded: Loaded, { first, means, looking }: Entry): Program {
-  const opened = openBuild(loaded, means.services.plan);
+  const opened = openBuild(loaded, means.services);
   if (!opened.ok) return { ...program, notice: opened.problem };
   const { build, notice } = opened;
   const saving = { kind: 'saved', atMs: lastSaved(program, build.workbook.id) } as const;
@@ -140,7 +143,7 @@ function lastSaved({ shelf, nowMs }: Program, id: string): number {
 
 function noted(program: Program, events: readonly Event[], services: Services): Program {
   if (program.build === undefined) return program;
-  return saved({ ...program, build: recorded(program.build, events, services.plan) }, services);
+  return saved({ ...program, build: recorded(program.build, events, services) }, services);
 }
 
 /** Writes the open build; what can't be written stays here and is told until it can. */

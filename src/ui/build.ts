@@ -1,4 +1,3 @@
-import { onDay } from '../plan/on-day.js';
 import type { Plan } from '../plan/plan.js';
 import { toldToday } from '../plan/told-day.js';
 import { problemWords } from '../recipe/problem-words.js';
@@ -14,19 +13,22 @@ export type Opened =
   | { readonly ok: true; readonly build: Build; readonly notice: string | undefined }
   | { readonly ok: false; readonly problem: string; readonly held?: boolean };
 
+/** What a plan is made with. Handed in: it is loaded only after the first screen. */
+export type Planner = Pick<Services, 'plan' | 'onDay'>;
+
 /** A workbook from the shelf, planned and followed up to its last event; else why not. */
-export function openBuild(loaded: Loaded, plan: Services['plan']): Opened {
+export function openBuild(loaded: Loaded, planner: Planner): Opened {
   if (!loaded.ok) return loaded;
   const { workbook, recipe } = loaded;
   const progress = progressOf(workbook.events);
-  const made = plan(recipe, workbook.answers, workbook.display, atBench(progress));
+  const made = planner.plan(recipe, workbook.answers, workbook.display, atBench(progress));
   if (!made.ok) {
     const words = made.problems.map(problem => problemWords(problem).problem).join(' ');
     return { ok: false, problem: `"${workbook.name}" can't be planned. ${words}` };
   }
   return {
     ok: true,
-    build: { workbook, recipe, plan: onToldDay(made.plan, progress), progress },
+    build: { workbook, recipe, plan: onToldDay(made.plan, progress, planner), progress },
     notice: loaded.notice,
   };
 }
@@ -38,7 +40,11 @@ const bases = new WeakMap<Plan, Plan>();
 const latest = new WeakMap<Plan, OnDay>();
 
 /** The plan with the waits of glue at the warmth that was told in this session. */
-function onToldDay(plan: Plan, { days, lastAtMs }: Progress): Plan {
+export function onToldDay(
+  plan: Plan,
+  { days, lastAtMs }: Progress,
+  { onDay }: Pick<Planner, 'onDay'>,
+): Plan {
   const base = bases.get(plan) ?? plan;
   const told = toldToday(days, 'glue', lastAtMs ?? 0);
   const before = latest.get(base);
@@ -50,13 +56,13 @@ function onToldDay(plan: Plan, { days, lastAtMs }: Progress): Plan {
 }
 
 /** The build after these events: planned anew where something was measured, or was taken back. */
-export function recorded(build: Build, events: readonly Event[], plan: Services['plan']): Build {
+export function recorded(build: Build, events: readonly Event[], planner: Planner): Build {
   const workbook = events.reduce(record, build.workbook);
   const progress = progressOf(workbook.events);
   const same = isSameBench(build.progress, progress);
   const made = same
     ? undefined
-    : plan(build.recipe, workbook.answers, workbook.display, atBench(progress));
+    : planner.plan(build.recipe, workbook.answers, workbook.display, atBench(progress));
   const base = made?.ok === true ? made.plan : build.plan;
-  return { ...build, workbook, progress, plan: onToldDay(base, progress) };
+  return { ...build, workbook, progress, plan: onToldDay(base, progress, planner) };
 }

@@ -17,7 +17,7 @@ export function lookedAgain(program: Program, services: Services): Program {
   if (build === undefined || !isLooking(program)) return program;
   const found = services.look(build.workbook.id);
   if (!found.ok || found.workbook.events.length === build.workbook.events.length) return program;
-  const opened = openBuild(found, services.plan);
+  const opened = openBuild(found, services);
   return opened.ok ? { ...program, build: opened.build } : program;
 }
 
@@ -43,7 +43,7 @@ export function workHere(program: Program, services: Services): Program {
 }
 
 function goneOn(program: Program, loaded: Loaded, services: Services): Program {
-  const opened = openBuild(loaded, services.plan);
+  const opened = openBuild(loaded, services);
   if (!opened.ok) return { ...program, notice: opened.problem };
   const saving = { kind: 'saved', atMs: program.nowMs } as const;
   const notice = opened.notice ?? 'You work here now.';

@@ -1,6 +1,8 @@
 import type { Display } from '../measure/quantities.js';
 import type { AtBench } from '../plan/as-cut.js';
 import type { MadePlan } from '../plan/make-plan.js';
+import type { Plan } from '../plan/plan.js';
+import type { ToldDay } from '../plan/told-day.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
 import type { Workbook } from '../workbook/workbook.js';
@@ -49,6 +51,8 @@ export type Services = {
   readonly steadyMs: () => number;
   readonly list: () => readonly ShelfLine[];
   readonly plan: (recipe: Recipe, answers: Answers, display: Display, bench?: AtBench) => MadePlan;
+  /** The plan with its waits on a day that was told. */
+  readonly onDay: (plan: Plan, told: ToldDay | undefined) => Plan;
   readonly load: (id: string) => Loaded;
   /** What the interview begins with where the next build is to be like this one. */
   readonly alike: (id: string) => Alike;

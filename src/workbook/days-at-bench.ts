@@ -35,9 +35,17 @@ export function daysAtBench(events: readonly Event[], zone?: string): readonly B
   return [...days.values()];
 }
 
+const ARRIVALS: readonly Event['kind'][] = [
+  'build-started',
+  'helper-came',
+  'resumed',
+  'clock-set-back',
+  'step-visited',
+];
+
 /** Coming in is no work yet. */
 function isArrival({ kind }: Event): boolean {
-  return kind === 'build-started' || kind === 'resumed' || kind === 'step-visited';
+  return ARRIVALS.includes(kind);
 }
 
 type Entry = { readonly day: string; readonly atMs: number; readonly added: number };

@@ -35,10 +35,10 @@ function begin(name: string): {
   const recipe = recipes().find(({ id }) => id === 'planter-bench');
   if (recipe === undefined) throw new Error('no bench');
   const answers = usualAnswers(recipe);
-  const opened = openBuild(services.create({ recipe: recipe.id, name, answers }), services.plan);
+  const opened = openBuild(services.create({ recipe: recipe.id, name, answers }), services);
   if (!opened.ok) throw new Error(opened.problem);
   const save = (build: Build, events: readonly Event[]) => {
-    expect(services.save(recorded(build, events, services.plan))).toEqual({ ok: true });
+    expect(services.save(recorded(build, events, services))).toEqual({ ok: true });
   };
   return { build: opened.build, save };
 }

@@ -1,5 +1,6 @@
 import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { makePlan } from '../../src/plan/make-plan.js';
+import { onDay } from '../../src/plan/on-day.js';
 import { usualAnswers } from '../../src/recipe/questions.js';
 import { openBuild, recorded } from '../../src/ui/build.js';
 import type { Ask, Build, Context, Screen } from '../../src/ui/screen.js';
@@ -7,6 +8,7 @@ import type { Event } from '../../src/workbook/events.js';
 import { contextWith, keyOf, TUESDAY_MS } from './open-build.js';
 import { project, projectText } from './projects.js';
 
+const PLANNER = { plan: makePlan, onDay };
 const BENCH = project('planter-bench');
 export const ANSWERS = usualAnswers(BENCH);
 
@@ -23,7 +25,7 @@ export function benchBuild(events: readonly Event[] = []): Build {
     events: [{ kind: 'build-started', atMs: TUESDAY_MS } as const, ...events],
     example: false,
   };
-  const opened = openBuild({ ok: true, workbook, recipe: BENCH }, makePlan);
+  const opened = openBuild({ ok: true, workbook, recipe: BENCH }, PLANNER);
   if (!opened.ok) throw new Error(opened.problem);
   return opened.build;
 }
@@ -60,7 +62,7 @@ export function usedOn<State>(screen: Screen<State>, build: Build, rest: Partial
     for (const ask of outcome.asks) {
       asks.push(ask);
       if (ask.kind !== 'record' || at.build === undefined) continue;
-      at = { ...at, build: recorded(at.build, ask.events, makePlan) };
+      at = { ...at, build: recorded(at.build, ask.events, PLANNER) };
     }
     at = { ...at, nowMs: at.nowMs + 400 };
   }

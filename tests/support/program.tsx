@@ -2,6 +2,7 @@ import { Text } from 'ink';
 import { render } from 'ink-testing-library';
 import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { makePlan } from '../../src/plan/make-plan.js';
+import { onDay } from '../../src/plan/on-day.js';
 import { usualAnswers } from '../../src/recipe/questions.js';
 import { App } from '../../src/ui/app.js';
 import { opener, type Screens } from '../../src/ui/page.js';
@@ -43,6 +44,7 @@ export class Bench {
     steadyMs: () => this.steadyMs,
     list: () => this.lines,
     plan: makePlan,
+    onDay,
     load: id =>
       this.held ? { ok: false, problem: 'It is open elsewhere.', held: true } : this.#loaded(id),
     look: id => this.#loaded(id),

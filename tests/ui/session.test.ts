@@ -277,6 +277,18 @@ describe('from screen to screen', () => {
     });
   });
 
+  test('the plan is looked at from the step and left to it, where the build was begun from the plan', () => {
+    const asks: readonly Ask[] = [
+      { kind: 'start-build', recipe: 'duckboard', name: 'New', answers: {} },
+      { kind: 'go', to: 'step' },
+      { kind: 'go', to: 'plan' },
+    ];
+    const { session } = programOn({ asks });
+    expect(shown(session)).toBe('plan');
+    session.press({ name: 'escape' });
+    expect(shown(session)).toBe('step');
+  });
+
   test('on the first screen no build is open: another window may have it', () => {
     const { bench, session } = programOn({ asks: OPEN });
     session.press({ name: 'escape' });

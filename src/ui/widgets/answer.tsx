@@ -30,11 +30,6 @@ export function roomOver(count: number, { size }: Context): ScrollRoom {
   return { count, height: Math.max(1, size.rows - 1) };
 }
 
-/** Nothing is left below the window. */
-export function isAtEnd(top: number, room: ScrollRoom): boolean {
-  return limitTop(top, room) + room.height >= room.count;
-}
-
 type AnswerProps = {
   readonly rows: readonly Row[];
   readonly top: number;

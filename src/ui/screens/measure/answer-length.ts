@@ -2,16 +2,14 @@ import { formatLength } from '../../../measure/format-length.js';
 import { inches } from '../../../measure/inch.js';
 import type { Mm } from '../../../measure/quantities.js';
 import { lessThan } from '../../../measure/tolerance.js';
-import { type CutPieces, cutPieces } from '../../../plan/as-cut.js';
-import { makePlan } from '../../../plan/make-plan.js';
+import { cutPieces } from '../../../plan/as-cut.js';
 import type { MeasureRow } from '../../../plan/measures.js';
-import { changesNothing, planChanges } from '../../../plan/plan-changes.js';
 import { finer, type Readings, readingsOf } from '../../../plan/readings.js';
-import { problemWords } from '../../../recipe/problem-words.js';
 import { count } from '../../../text/plural.js';
 import type { Event } from '../../../workbook/events.js';
 import type { Build } from '../../screen.js';
 import { stepToOpen } from '../step/shown-step.js';
+import { outlook } from './outlook.js';
 import type { Answer } from './state.js';
 
 /** Readings further apart than this are boards to be sorted, or a frame out of true; common practice. */
@@ -32,7 +30,7 @@ export function answerToLength(
   const left: Event = { kind: 'size-measured', ...about, isTaken: false, cut: [] };
   const measured = new Map(build.progress.found.measured).set(row.id, found.value);
   const verdict = verdictOf(row, readings, found, build);
-  const { stands, blocks } = withPlan(build, measured, cut);
+  const { stands, blocks } = outlook(build, measured, cut);
   if (!stands) return { verdict, blocks, take: [left], does: 'write it down, leave the plan' };
   const leave = { does: 'leave as planned', events: [left] };
   return { verdict, blocks, take: [taken], does: 'take it over', leave };
@@ -44,7 +42,7 @@ export function answerToDropping(row: MeasureRow, build: Build, nowMs: number): 
   const cut = cutPieces(build.plan, build.progress);
   const measured = new Map(build.progress.found.measured);
   measured.delete(row.id);
-  const { stands, blocks } = withPlan(build, measured, cut);
+  const { stands, blocks } = outlook(build, measured, cut);
   if (!stands) return { verdict: 'It has to stay.', blocks, take: [], does: 'back' };
   return {
     blocks,
@@ -69,36 +67,4 @@ function verdictOf(
   if (readings.length < 2) return by;
   const apart = `${count(readings.length, 'reading')}, ${say(spread)} apart.`;
   return `${by} ${apart}${lessThan(WIDE_APART, spread) ? ' That is much: sort them, or measure each place.' : ''}`;
-}
-
-type Outlook = { readonly stands: boolean; readonly blocks: Answer['blocks'] };
-
-/** The plan with these lengths, beside the one that counts now. */
-function withPlan(
-  build: Build,
-  measured: ReadonlyMap<string, Mm>,
-  cut: readonly CutPieces[],
-): Outlook {
-  const { recipe, workbook, plan, progress } = build;
-  const bench = { measured, cut, isBought: true };
-  const made = makePlan(recipe, workbook.answers, workbook.display, bench);
-  if (!made.ok) {
-    const said = made.problems.map(problem => problemWords(problem).problem);
-    const lines = [
-      ...said,
-      'Plane, shim or change the boards at the bench, so that the drawn sizes hold.',
-    ];
-    const title = 'With this the piece cannot stand as it is drawn';
-    return { stands: false, blocks: [{ title, lines }] };
-  }
-  const changes = planChanges({ before: plan, after: made.plan, cut, done: progress.done });
-  if (changesNothing(changes)) {
-    return { stands: true, blocks: [{ title: 'Nothing else changes by it.', lines: [] }] };
-  }
-  const blocks = [
-    { title: 'What changes, of what is not made yet', lines: changes.toCome },
-    { title: 'What is made stays as it is', lines: changes.stays },
-    { title: 'Look at', lines: changes.heed },
-  ];
-  return { stands: true, blocks: blocks.filter(({ lines }) => lines.length > 0) };
 }

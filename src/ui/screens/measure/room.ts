@@ -1,12 +1,12 @@
 import { formatLength } from '../../../measure/format-length.js';
 import { hanging } from '../../../text/page-lines.js';
 import type { Build } from '../../screen.js';
-import { isAtEnd, roomOver, roomUnder, strongRows, textColumns } from '../../widgets/answer.js';
+import { roomOver, roomUnder, strongRows, textColumns } from '../../widgets/answer.js';
 import { plainer } from '../../widgets/facts.js';
 import type { ListRoom } from '../../widgets/list.js';
 import { numberedLines } from '../../widgets/list-keys.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
-import type { ScrollRoom } from '../../widgets/scroll.js';
+import { isAtEnd, type ScrollRoom } from '../../widgets/scroll.js';
 import { choicesOf, choiceWords } from './choices.js';
 import { questionWords } from './question-words.js';
 import type { AnswerStage, Bench, Stage } from './state.js';

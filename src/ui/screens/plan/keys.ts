@@ -1,5 +1,5 @@
 import type { Build, Context, KeyHint } from '../../screen.js';
-import { limitTop } from '../../widgets/scroll.js';
+import { isAtEnd } from '../../widgets/scroll.js';
 import { stepToOpen } from '../step/shown-step.js';
 import { isBegun } from './pages.js';
 import { type PlanState, scrollRoom } from './state.js';
@@ -8,7 +8,7 @@ export function hints(state: PlanState, at: Context): readonly KeyHint[] {
   const { build } = at;
   if (build === undefined) return [{ key: 'esc', does: 'back' }];
   const room = scrollRoom(state, build, at);
-  const ends = limitTop(state.top, room) + room.height >= room.count;
+  const ends = isAtEnd(state.top, room);
   const drawn = state.page === 0 && !state.asked;
   const does = isBegun(build) ? 'answers, for a new build' : 'change answers';
   const answers: KeyHint = { key: 'a', does };
