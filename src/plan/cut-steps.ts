@@ -64,7 +64,10 @@ function fromBoards({ mark, section }: CutRow, purchases: readonly Purchase[]): 
 /** Less than this is no room to dodge anything. */
 const NO_ROOM: Mm = inches(1 / 4);
 
-/** How much of each board may be skipped for a knot, in all: the pieces of it still come out. */
+/**
+ * How much of each board may be skipped for a knot, in all: the pieces of it still come out. It is told at each
+ * stop that the board comes to, and may be taken at one of them.
+ */
 function slackLines({ rows }: Setting, { purchases, display }: Worked): Step['settings'] {
   const marks = new Set(rows.map(({ row }) => row.mark));
   const section = rows[0]?.row.section;
@@ -77,7 +80,8 @@ function slackLines({ rows }: Setting, { purchases, display }: Worked): Step['se
     return boards.length === 1 ? room : `${room} on no. ${number}`;
   });
   const others = free.length < used.length ? ', none on the others' : '';
-  const text = free.length === 0 ? 'no room to skip one' : `skip ${told.join(', ')}${others}`;
+  const text =
+    free.length === 0 ? 'no room to skip one' : `once a board: skip ${told.join(', ')}${others}`;
   return [{ name: 'Knots', text }];
 }
 
