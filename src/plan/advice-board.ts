@@ -24,12 +24,15 @@ export type BoardAdvice = RackOutcome & {
 export function adviceOnBoard(spoiled: SpoiledBoard, bench: Bench): BoardAdvice | undefined {
   const { section, place } = spoiled;
   const before = { ...spoiled, rackChanges: bench.work.rackChanges.slice(0, -1) };
-  const board = rackNow(section, { ...bench, work: before })?.rack.boards[place];
+  const boards = rackNow(section, { ...bench, work: before })?.rack.boards ?? [];
+  const board = boards[place];
   const now = rackNow(section, bench);
   if (board === undefined || now === undefined) return undefined;
   const outcome = outcomeOf(now, bench);
   const count = soundOf(board, spoiled, bench.setting.display).length;
-  const sound = now.rack.boards.slice(place, place + count);
+  // Boards that were to be bought are planned afresh: those behind them have moved up.
+  const at = place - boards.slice(0, place).filter(({ kind }) => kind === 'to-buy').length;
+  const sound = now.rack.boards.slice(at, at + count);
   const others = outcome.changed.filter(it => !sound.includes(it));
   return { ...outcome, fits: fitsOf(board, sound, outcome), board, sound, others };
 }

@@ -35,14 +35,17 @@ export function rackNow(section: string, { plan, work, setting }: Bench): RackNo
   const planned = plannedRack(plan, section, setting);
   if (planned === undefined) return undefined;
   const steps = cutStepsOf(plan).filter(step => step.section === section);
-  const own = work.rackChanges.flatMap((change, at) => (change.section === section ? [at] : []));
-  const start: Changed = { rack: planned, last: undefined, cut: NOTHING_CUT };
-  const { rack, last, cut } = own.reduce((before, at) => {
-    const upTo = work.rackChanges.slice(0, at + 1);
-    return remembered(plan, section, upTo, () =>
-      afterChange(before, upTo, { plan, setting, steps }),
-    );
-  }, start);
+  const own = work.rackChanges.filter(change => change.section === section);
+  const first = firstOf(plan, section, planned);
+  const { rack, last, cut } = own.reduce((before, change, at) => {
+    const key = keyOf(change);
+    const known = before.then.get(key);
+    if (known !== undefined) return known;
+    const now = afterChange(before, own.slice(0, at + 1), { plan, setting, steps });
+    const next = { ...now, then: new Map() };
+    before.then.set(key, next);
+    return next;
+  }, first);
   return { rack: sawnSince(rack, steps, { from: cut, to: work, lost: undefined }), last };
 }
 
@@ -75,23 +78,31 @@ function changedRack(rack: Rack, change: RackChange, setting: Setting): Rack {
   return { ...rack, boards: [...rack.boards, ...boardsOf(change, setting)] };
 }
 
-const kept = new WeakMap<Plan, Map<string, Changed>>();
+/** What a row of changes led to, and what each change after it does: worked out once for a plan. */
+type Branch = Changed & { readonly then: Map<string, Branch> };
 
-/** What a row of changes led to, worked out once for a plan: the screens ask for it at every key. */
-function remembered(
-  plan: Plan,
-  section: string,
-  changes: readonly RackChange[],
-  workOut: () => Changed,
-): Changed {
-  const known = kept.get(plan) ?? new Map<string, Changed>();
-  kept.set(plan, known);
-  const key = JSON.stringify([section, changes], (_, value: unknown) =>
+const roots = new WeakMap<Plan, Map<string, Branch>>();
+
+/** The rack of a section before anything happened to it. */
+function firstOf(plan: Plan, section: string, rack: Rack): Branch {
+  const known = roots.get(plan) ?? new Map<string, Branch>();
+  roots.set(plan, known);
+  const root = known.get(section) ?? { rack, last: undefined, cut: NOTHING_CUT, then: new Map() };
+  known.set(section, root);
+  return root;
+}
+
+const keys = new WeakMap<RackChange, string>();
+
+/** The same change read from the journal once more has the same key. */
+function keyOf(change: RackChange): string {
+  const known = keys.get(change);
+  if (known !== undefined) return known;
+  const key = JSON.stringify(change, (_, value: unknown) =>
     value instanceof Map || value instanceof Set ? [...value] : value,
   );
-  const found = known.get(key) ?? workOut();
-  known.set(key, found);
-  return found;
+  keys.set(change, key);
+  return key;
 }
 
 function lengthOf(id: string, steps: readonly CutStep[]): Mm | undefined {

@@ -26,23 +26,29 @@ export function partedRack(rack: Rack, place: number, bad: Bad, display: Display
     const at = now.findIndex(it => roomOn(it, rack) >= toUnits(cut.length, 'up'));
     return now.map((it, number) => (number === at ? withCut(it, cut) : it));
   }, stretches);
-  return { ...rack, boards: rack.boards.toSpliced(place, 1, ...filled) };
+  const lost = stretches.length === 0 ? [...rack.lost, board] : rack.lost;
+  return { ...rack, boards: rack.boards.toSpliced(place, 1, ...filled), lost };
 }
 
-/** What is sound of a board, nothing planned on it; a bit of less than 2 in is left out. */
+/** What is sound of a board, nothing planned on it; a bit of less than 2 in is left out. It was paid for once. */
 export function soundOf(board: RackBoard, bad: Bad, display: Display): readonly RackBoard[] {
   const length = (mm: Mm) => formatLength(mm, display);
+  const before = board.stretch === undefined ? '' : `${board.stretch}, `;
   const near: RackBoard = {
     ...board,
-    name: `${board.name}, up to ${length(bad.from)}`,
+    stretch: `${before}up to ${length(bad.from)}`,
     length: Math.max(0, Math.min(bad.from, board.length)),
     cuts: [],
   };
   const far: RackBoard = {
-    name: `${board.name}, beyond ${length(bad.to)}`,
+    ...board,
+    stretch: `${before}beyond ${length(bad.to)}`,
     kind: 'stretch',
     length: Math.max(0, board.length - bad.to),
     cuts: [],
   };
-  return [near, far].filter(it => !lessThan(it.length, WORTH_NAMING));
+  const sound = [near, far].filter(it => !lessThan(it.length, WORTH_NAMING));
+  return sound.map(({ bought, ...it }, at) =>
+    at === 0 && bought !== undefined ? { ...it, bought } : it,
+  );
 }

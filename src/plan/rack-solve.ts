@@ -105,7 +105,9 @@ function withPlan(rack: Rack, plan: CuttingPlan, { needed, setting }: Open): Sha
     const store = rack.asked.stock.get(board.stock);
     if (store === undefined || board.stock.startsWith('rack-')) return [];
     const name = `a new ${formatBoardLength(store.length, setting.display)} board`;
-    return [{ name, kind: 'to-buy', length: store.length, cuts: cutsOf(board) }];
+    const cost = rack.asked.problem.stock.find(({ id }) => id === board.stock)?.cost ?? 0;
+    const bought = rack.asked.priced ? cost : 0;
+    return [{ name, kind: 'to-buy', length: store.length, cuts: cutsOf(board), bought }];
   });
   const missing = plan.missing.flatMap(({ piece, count }) =>
     needed.filter(({ mark }) => mark === piece).map(it => ({ ...it, count })),

@@ -1,15 +1,15 @@
 import { formatBoardLength, formatLength } from '../measure/format-length.js';
 import { formatMoney } from '../measure/money.js';
-import type { Display, Mm } from '../measure/quantities.js';
-import { sameLength } from '../measure/tolerance.js';
+import type { Cents, Display, Mm } from '../measure/quantities.js';
 import { listWords } from '../text/list.js';
 import { count } from '../text/plural.js';
-import { outcomeOf, type ToBuy } from './advice.js';
+import { outcomeOf } from './advice.js';
 import { buyWords } from './advice-words.js';
 import type { Plan, Purchase } from './plan.js';
-import { boardName, type Rack, type RackBoard } from './rack.js';
+import { boardName, ownName, type Rack, type RackBoard } from './rack.js';
 import { type Bench, rackNow } from './rack-now.js';
-import { cutStepsOf, goodPieces, type RackChange } from './work-so-far.js';
+import { isOffcut } from './rack-room.js';
+import { cutStepsOf, goodPieces, type RackChange, type WorkSoFar } from './work-so-far.js';
 
 /** The boards of a section as they are now, beside what was planned. */
 export type RackTold = {
@@ -20,7 +20,6 @@ export type RackTold = {
   /** Boards that nothing more is cut from, boards that were begun, and boards that were not. */
   readonly cutUp: readonly RackBoard[];
   readonly open: readonly RackBoard[];
-  readonly buy: readonly ToBuy[];
   /** `1 x 8 ft of 2x4, 7.48`; empty where nothing is to buy. */
   readonly buyWords: string;
   /** What was planned and what it is now, where the boards are not those of the plan. */
@@ -30,8 +29,21 @@ export type RackTold = {
   readonly rack: Rack;
 };
 
-/** Every section that was begun or that something happened to; none as long as all is as bought. */
+const kept = new WeakMap<Plan, WeakMap<WorkSoFar, readonly RackTold[]>>();
+
+/**
+ * Every section that was begun or that something happened to; none as long as all is as bought. Worked out once
+ * for a plan and a journal: the screens ask for it each time they are drawn.
+ */
 export function racksTold(bench: Bench): readonly RackTold[] {
+  const known = kept.get(bench.plan) ?? new WeakMap<WorkSoFar, readonly RackTold[]>();
+  kept.set(bench.plan, known);
+  const told = known.get(bench.work) ?? toldOf(bench);
+  known.set(bench.work, told);
+  return told;
+}
+
+function toldOf(bench: Bench): readonly RackTold[] {
   return bench.plan.purchases.flatMap(purchase => {
     const told = rackTold(purchase, bench);
     return told === undefined || (told.cut === 0 && told.happened.length === 0) ? [] : [told];
@@ -51,8 +63,6 @@ function rackTold(purchase: Purchase, bench: Bench): RackTold | undefined {
   const steps = cutStepsOf(plan).filter(step => step.section === section);
   const outcome = outcomeOf(now, bench);
   const boards = now.rack.boards;
-  const isCutUp = ({ kind, cuts }: RackBoard) =>
-    cuts.length === 0 && (kind === 'started' || kind === 'remains' || kind === 'stretch');
   const changes = work.rackChanges.flatMap((change, at) =>
     change.section === section ? [happenedWords(change, at, bench)] : [],
   );
@@ -60,56 +70,38 @@ function rackTold(purchase: Purchase, bench: Bench): RackTold | undefined {
     section,
     cut: steps.reduce((sum, step) => sum + goodPieces(step, work), 0),
     pieces: steps.reduce((sum, { rows }) => sum + rows.length, 0),
-    cutUp: boards.filter(isCutUp),
-    open: boards.filter(board => !isCutUp(board)),
-    buy: outcome.buy,
-    buyWords: buyWords({ ...outcome, cost: costOf(outcome.buy, now.rack) }, setting.display),
-    planned: changes.length === 0 ? '' : plannedWords(purchase, now.rack, bench),
+    cutUp: boards.filter(isOffcut),
+    open: boards.filter(board => !isOffcut(board)),
+    buyWords: buyWords({ ...outcome, cost: costOf(boards.filter(isToBuy)) }, setting.display),
+    planned: changes.length === 0 ? '' : plannedWords(purchase, now.rack, work),
     happened: changes,
     rack: now.rack,
   };
 }
 
-/** All boards that are still to be bought, not only those of the last slip. */
-function costOf(buy: readonly ToBuy[], { asked }: Rack): number {
-  return buy.reduce((sum, it) => sum + it.count * priceOf(it.length, asked), 0);
+function isToBuy({ kind }: RackBoard): boolean {
+  return kind === 'to-buy';
 }
 
-function priceOf(length: Mm, { problem, stock }: Rack['asked']): number {
-  const costs = problem.stock
-    .filter(({ id }) => sameLength(stock.get(id)?.length ?? 0, length))
-    .filter(({ id }) => stock.get(id)?.onHand === false)
-    .map(({ cost }) => cost);
-  return costs.length === 0 ? 0 : Math.min(...costs);
+function costOf(boards: readonly RackBoard[]): Cents {
+  return boards.reduce((sum, { bought = 0 }) => sum + bought, 0);
 }
 
 /** `Planned: 5 boards, 37.40. Now: 6 boards, 44.88, and 1 that came.` Ripped strips are not counted as boards. */
 function plannedWords(
   { section, boards, ripped, cost, priced }: Purchase,
   rack: Rack,
-  { work, setting: { display } }: Bench,
+  { rackChanges }: WorkSoFar,
 ): string {
   const what = ripped === undefined ? 'board' : 'strip';
-  const extra = rack.boards.filter(({ name }) => name.startsWith('a new '));
-  const more = priced
-    ? extra.reduce((sum, { name }) => sum + priceByName(name, rack, display), 0)
-    : 0;
-  const money = (cents: number) => (priced ? `, ${formatMoney(cents)}` : '');
-  const came = work.rackChanges.reduce(
+  const extra = [...rack.boards, ...rack.lost].filter(({ bought }) => bought !== undefined);
+  const money = (cents: Cents) => (priced ? `, ${formatMoney(cents)}` : '');
+  const came = rackChanges.reduce(
     (sum, it) => sum + (it.kind === 'added' && it.section === section ? it.count : 0),
     0,
   );
   const besides = came === 0 ? '' : `, and ${came} that came`;
-  return `Planned: ${count(boards.length, what)}${money(cost.value)}. Now: ${count(boards.length + extra.length, what)}${money(cost.value + more)}${besides}.`;
-}
-
-/** A board that was to be bought keeps its name when it is begun, and with it the length it had. */
-function priceByName(name: string, { asked }: Rack, display: Display): number {
-  const bought = [...asked.stock.values()].find(
-    ({ length, onHand }) =>
-      !onHand && name.startsWith(`a new ${formatBoardLength(length, display)} board`),
-  );
-  return bought === undefined ? 0 : priceOf(bought.length, asked);
+  return `Planned: ${count(boards.length, what)}${money(cost.value)}. Now: ${count(boards.length + extra.length, what)}${money(cost.value + costOf(extra))}${besides}.`;
 }
 
 /** `A spoiled; 17-1/2 in of it is sound.` */
@@ -136,7 +128,7 @@ function happenedWords(change: RackChange, at: number, bench: Bench): string {
 /** Boards by their names with what is left of them: `board 1 (5-3/8 in), board 2 (12 in)`. */
 export function leftOfBoards(boards: readonly RackBoard[], display: Display): string {
   return listWords(
-    boards.map(board => `${board.name} (${formatLength(board.length, display)} left)`),
+    boards.map(board => `${ownName(board)} (${formatLength(board.length, display)} left)`),
   );
 }
 
@@ -160,8 +152,8 @@ export function isOpen({ cut, pieces, buyWords: words }: RackTold): boolean {
 /** Was this board, or what is left of it, planned like that from the start? */
 export function isAsPlanned(board: RackBoard, plan: Plan, section: string): boolean {
   const purchase = plan.purchases.find(it => it.section === section);
-  const was = purchase?.boards.find(({ number }) => `board ${number}` === board.name);
-  if (was === undefined) return false;
+  const was = purchase?.boards.find(({ number }) => number === board.number);
+  if (was === undefined || board.stretch !== undefined) return false;
   const marks = (cuts: RackBoard['cuts']) => cuts.map(({ mark }) => mark).toSorted();
   const now = marks(board.cuts);
   if (board.kind === 'untouched') return now.join() === marks(was.cuts).join();

@@ -1,5 +1,5 @@
 import { formatBoardLength } from '../measure/format-length.js';
-import type { Mm } from '../measure/quantities.js';
+import type { Cents, Mm } from '../measure/quantities.js';
 import { sameLength } from '../measure/tolerance.js';
 import type { Plan, Purchase } from './plan.js';
 import { type SectionProblem, sectionProblem } from './purchase-problem.js';
@@ -11,8 +11,14 @@ export type RackCut = { readonly mark: string; readonly length: Mm };
 
 /** A board as it lies on the rack now. */
 export type RackBoard = {
-  /** `board 3`, `the rest of board 3`, `the sound part of the spoiled B`. */
+  /** `board 3`, `a spare board of 8 ft`, `the sound part of the spoiled B`. */
   readonly name: string;
+  /** The number that the plan gave it, and that is written on it; none where the plan did not have it. */
+  readonly number?: number;
+  /** Which stretch of a board that is bad in part: `up to 30 in`. */
+  readonly stretch?: string;
+  /** What the store asks for it, where it was not among the boards of the plan; 0 without prices. */
+  readonly bought?: Cents;
   /**
    * `untouched`: as the plan has it. `started`: something was cut from it. `spare`: on hand, and the plan
    * did not need it. `remains`: the sound part of a spoiled piece. `stretch`: what is sound of a board
@@ -31,6 +37,8 @@ export type Rack = {
   readonly kerf: Mm;
   readonly trim: Mm;
   readonly boards: readonly RackBoard[];
+  /** Boards of which nothing is sound: nothing comes from them any more, and they are paid for all the same. */
+  readonly lost: readonly RackBoard[];
   /** What the store sells, as a cutting problem, with the boards that were on hand at first. */
   readonly asked: SectionProblem;
 };
@@ -56,6 +64,7 @@ export function plannedRack(
   const planned = purchase.boards.map(
     ({ number, length, cuts }): RackBoard => ({
       name: `board ${number}`,
+      number,
       kind: 'untouched',
       length,
       cuts,
@@ -63,7 +72,7 @@ export function plannedRack(
   );
   const spares = [...sparesOf(purchase, asked, setting), ...spareStrips(purchase, setting)];
   const boards = [...planned, ...spares];
-  return { section, kerf: purchase.kerf, trim: purchase.trim, boards, asked };
+  return { section, kerf: purchase.kerf, trim: purchase.trim, boards, lost: [], asked };
 }
 
 /** Boards on hand that no piece of the plan is cut from. */
@@ -121,7 +130,12 @@ export function afterCuts(rack: Rack, length: Mm, count: number): Rack {
   return { ...rack, boards };
 }
 
-function sawn(board: RackBoard, at: number, { kerf, trim }: Rack): RackBoard {
+/** The board once the cut at that place of its list is made: squared first where no end of it is yet. */
+export function sawn(
+  board: RackBoard,
+  at: number,
+  { kerf, trim }: Pick<Rack, 'kerf' | 'trim'>,
+): RackBoard {
   const cut = board.cuts[at];
   if (cut === undefined) return board;
   const squared = isFresh(board) ? trim + kerf : 0;
@@ -134,8 +148,16 @@ function sawn(board: RackBoard, at: number, { kerf, trim }: Rack): RackBoard {
 }
 
 /** A board as it is called at the bench: one that was begun is `the rest of board 3`. */
-export function boardName({ name, kind }: RackBoard): string {
-  return kind === 'started' ? `the rest of ${name.replace(/^a (?=new|spare)/, 'the ')}` : name;
+export function boardName(board: RackBoard): string {
+  const whole = ownName(board);
+  return board.kind === 'started'
+    ? `the rest of ${whole.replace(/^a (?=new|spare)/, 'the ')}`
+    : whole;
+}
+
+/** A board as it was called before it was begun: `board 4, up to 30 in`. */
+export function ownName({ name, stretch }: RackBoard): string {
+  return stretch === undefined ? name : `${name}, ${stretch}`;
 }
 
 /**

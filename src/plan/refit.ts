@@ -1,11 +1,10 @@
 import { COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import { formatLength } from '../measure/format-length.js';
-import type { Mm } from '../measure/quantities.js';
 import { fromUnits, toUnits } from '../measure/round.js';
 import { buyLines } from './buy-lines.js';
 import type { BoughtBoard, CutRow, Plan, Purchase } from './plan.js';
-import { plannedRack, type Rack, type RackBoard, type RackCut } from './rack.js';
+import { plannedRack, type Rack, type RackBoard, type RackCut, sawn as sawnFrom } from './rack.js';
 import { roomOn } from './rack-room.js';
 import { replan } from './replan.js';
 import type { Setting } from './setting.js';
@@ -31,12 +30,12 @@ export function refit(
   const old = before.purchases.find(({ section }) => section === first?.section);
   if (first === undefined || old === undefined || old.ripped !== undefined) return undefined;
   const cuts = cutsNow(old, before, rows);
-  const bench = { done: (id: string) => sawn.has(id), kerf: old.kerf, trim: old.trim };
+  const isSawn = ({ id }: Cut) => sawn.has(id);
   const planned = plannedRack({ purchases: [old], cutList: rows }, first.section, setting);
   if (planned === undefined) return undefined;
   const rack = {
     ...planned,
-    boards: planned.boards.map((it, at) => begun(it, cuts[at] ?? [], bench)),
+    boards: planned.boards.map((it, at) => begun(it, cuts[at] ?? [], { isSawn, rack: planned })),
   };
   const open = rows.flatMap(({ mark, name, length, pieces }) => {
     const count = pieces.filter(id => !sawn.has(id)).length;
@@ -44,13 +43,13 @@ export function refit(
   });
   const shared = replan(withinBoards(rack), { needed: open, setting, hasRemains: false });
   const boards = shared.rack.boards.flatMap((board, at): readonly BoughtBoard[] => {
-    const own = (cuts[at] ?? []).filter(({ id }) => bench.done(id));
-    const all = [...own.map(({ mark, length }) => ({ mark, length })), ...board.cuts];
+    const own = (cuts[at] ?? []).filter(isSawn);
+    const all = [...bare(own), ...board.cuts];
     const was = old.boards[at];
     if (was === undefined && all.length === 0) return [];
     const length = planned.boards[at]?.length ?? board.length;
     const onHand = was?.onHand ?? board.kind === 'spare';
-    return [boardOf({ number: at + 1, length, onHand, cuts: all }, old)];
+    return [boardOf({ number: at + 1, length, onHand, cuts: all }, planned)];
   });
   const numbered = boards.map((board, at) => ({ ...board, number: at + 1 }));
   const { spare: _, ...kept } = old;
@@ -97,20 +96,21 @@ function cutsNow(
   );
 }
 
-type Saw = { readonly kerf: Mm; readonly trim: Mm };
-type Bench = Saw & { readonly done: (id: string) => boolean };
+type Begun = { readonly isSawn: (cut: Cut) => boolean; readonly rack: Rack };
 
 /** A board of which these pieces are sawn and those are still to be. */
-function begun(board: RackBoard, cuts: readonly Cut[], { done, kerf, trim }: Bench): RackBoard {
-  const own = cuts.filter(({ id }) => done(id));
-  const open = cuts.filter(({ id }) => !done(id)).map(({ mark, length }) => ({ mark, length }));
-  if (own.length === 0) return { ...board, cuts: longestFirst(open) };
-  const gone = own.reduce((sum, { length }) => sum + length + kerf, trim + kerf);
-  const length = Math.max(0, board.length - gone);
-  return { ...board, kind: 'started', length, cuts: longestFirst(open) };
+function begun(board: RackBoard, cuts: readonly Cut[], { isSawn, rack }: Begun): RackBoard {
+  const own = cuts.filter(isSawn);
+  const open = longestFirst(cuts.filter(cut => !isSawn(cut)));
+  const whole: RackBoard = { ...board, cuts: bare([...own, ...open]) };
+  return own.reduce(now => sawnFrom(now, 0, rack), whole);
 }
 
-function longestFirst(cuts: readonly RackCut[]): readonly RackCut[] {
+function bare(cuts: readonly RackCut[]): readonly RackCut[] {
+  return cuts.map(({ mark, length }) => ({ mark, length }));
+}
+
+function longestFirst<C extends RackCut>(cuts: readonly C[]): readonly C[] {
   return [...cuts].sort((a, b) => b.length - a.length);
 }
 
@@ -126,7 +126,7 @@ function withinBoards(rack: Rack): Rack {
 }
 
 /** A board with what is left over behind its last cut, and how far in the first cut may start. */
-function boardOf(board: Omit<BoughtBoard, 'offcut' | 'slack'>, { kerf, trim }: Saw): BoughtBoard {
+function boardOf(board: Omit<BoughtBoard, 'offcut' | 'slack'>, { kerf, trim }: Rack): BoughtBoard {
   const blade = toUnits(kerf, 'up');
   const usable = toUnits(board.length, 'down') - toUnits(trim + kerf, 'up');
   const used = board.cuts.reduce((sum, { length }) => sum + toUnits(length, 'up') + blade, -blade);

@@ -4,15 +4,24 @@ import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { toInches } from '../../src/measure/inch.js';
 import { adviceOnBoard } from '../../src/plan/advice-board.js';
 import { boardAdviceLines, boardVerdict } from '../../src/plan/advice-board-words.js';
-import type { RackBoard } from '../../src/plan/rack.js';
+import { ownName, type RackBoard } from '../../src/plan/rack.js';
 import { rackNow } from '../../src/plan/rack-now.js';
+import { racksTold } from '../../src/plan/rack-told.js';
 import type { SpoiledBoard, WorkSoFar } from '../../src/plan/work-so-far.js';
-import { adding, parting, type RackInTest, rackPlan, workOf } from '../support/rack-plan.js';
+import {
+  adding,
+  cutSoFar,
+  parting,
+  type RackInTest,
+  rackPlan,
+  workOf,
+} from '../support/rack-plan.js';
 
 /** A board as a line: its name, what is left, what is still cut from it. */
-function told({ name, length, cuts }: RackBoard): string {
+function told(board: RackBoard): string {
+  const { length, cuts } = board;
   const left = Math.round(toInches(length) * 1000) / 1000;
-  return `${name}, ${left}: ${cuts.map(({ mark }) => mark).join(' ')}`.trim();
+  return `${ownName(board)}, ${left}: ${cuts.map(({ mark }) => mark).join(' ')}`.trim();
 }
 
 function boardsOf(about: RackInTest, work: WorkSoFar): readonly RackBoard[] {
@@ -113,6 +122,48 @@ describe('a board is spoiled in the middle of the build', () => {
       'board 4, up to 20 in, 20:',
       'board 4, beyond 30 in, 66: B B',
     ]);
+  });
+});
+
+describe('a board that was bought after a slip is bad as well', () => {
+  // By hand: board 4 is bad from 40 in, so a sixth board takes two slats. One of them is cut: 96 - 3/8 - 30-1/8 =
+  // 65-1/2 in are left of it. Five boards at 7.48 are 37.40, six are 44.88, seven are 52.36.
+  const cut = { 45: 2, 30: 6 };
+  const bought = { ...parting({ 45: 2 }, { place: 3, from: 40, to: 96 }), ...cutSoFar(cut) };
+  const planned = (work: WorkSoFar) => racksTold({ ...rackPlan(BENCH), work })[0]?.planned;
+
+  test('it is there, and one slat is cut from it', () => {
+    expect(boardsOf(BENCH, bought).map(told).at(-1)).toBe('a new 8 ft board, 65.5: B');
+    expect(planned(bought)).toBe('Planned: 5 boards, 37.40. Now: 6 boards, 44.88.');
+  });
+
+  test('bad in the middle, it is two stretches and still one board that was paid for', () => {
+    const parted = parting(cut, { place: 5, from: 10, to: 20 }, bought);
+    expect(boardsOf(BENCH, parted).map(told).slice(-2)).toEqual([
+      'a new 8 ft board, up to 10 in, 10:',
+      'a new 8 ft board, beyond 20 in, 45.5: B',
+    ]);
+    expect(planned(parted)).toBe('Planned: 5 boards, 37.40. Now: 6 boards, 44.88.');
+  });
+
+  test('with nothing sound it is paid for all the same, and a seventh is bought', () => {
+    const gone = parting(cut, { place: 5, from: 0, to: 65.5 }, bought);
+    expect(planned(gone)).toBe('Planned: 5 boards, 37.40. Now: 7 boards, 52.36.');
+  });
+
+  // By hand: with boards 1 and 3 all bad two more are bought, for two rails and for three slats. The slats are cut
+  // first: after three from board 4 and one from board 5 the fifth begins the second new board.
+  test('it is found behind one that is still to be bought', () => {
+    const first = parting({}, { place: 0, from: 0, to: 96 });
+    const both = parting({}, { place: 1, from: 0, to: 96 }, first);
+    const begun = { ...both, ...cutSoFar({ 30: 5 }) };
+    const boards = boardsOf(BENCH, begun);
+    const place = boards.findIndex(({ kind, bought: it }) => kind === 'started' && it === 748);
+    expect(boards.slice(0, place).some(({ kind }) => kind === 'to-buy')).toBe(true);
+    const bad = parting({ 30: 5 }, { place, from: 35, to: 65.5 }, begun);
+    expect(advised(BENCH, bad).lines[1]).toBe(
+      'The rest of the new 8 ft board, up to 35 in: cut 1 x B 30 in.',
+    );
   });
 });
 

@@ -64,7 +64,7 @@ function barOf(board: RackBoard, rack: Rack, { display, note }: Told): BarRow {
   const left = fromUnits(roomOn(board, rack));
   const cuts = board.cuts.length === 0 ? 'nothing planned' : cutWords(board, length);
   return {
-    name: numberOf(board) ?? '+',
+    name: board.number === undefined ? '+' : String(board.number),
     text: `${whatIsLeft(board, display)}${note}: ${cuts}`,
     bar: {
       length: board.length,
@@ -76,19 +76,13 @@ function barOf(board: RackBoard, rack: Rack, { display, note }: Told): BarRow {
   };
 }
 
-function numberOf({ name }: RackBoard): string | undefined {
-  return name.match(/^board (\d+)/)?.[1];
-}
-
 /** The number stands beside it: `8 ft`, `the rest, 50-1/2 in`, `beyond 38 in, 58 in`. */
 function whatIsLeft(board: RackBoard, display: Display): string {
-  const { name, kind } = board;
+  const { kind, number, stretch = '' } = board;
   const length = formatBoardLength(board.length, display);
-  const number = numberOf(board);
   if (number === undefined) {
     const isWhole = kind === 'to-buy' || kind === 'spare';
-    return isWhole ? name : `${boardName(board)}, ${length}`;
+    return isWhole ? boardName(board) : `${boardName(board)}, ${length}`;
   }
-  const rest = name.slice(`board ${number}`.length).replace(/^, /, '');
-  return [kind === 'started' ? 'the rest' : '', rest, length].filter(it => it !== '').join(', ');
+  return [kind === 'started' ? 'the rest' : '', stretch, length].filter(it => it !== '').join(', ');
 }
