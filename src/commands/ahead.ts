@@ -1,10 +1,10 @@
 import type { Ahead } from '../files/shelf.js';
 import type { Step } from '../plan/plan.js';
-import { currentStep } from '../workbook/next-step.js';
+import { stepToReturn } from '../workbook/next-step.js';
 import type { Progress } from '../workbook/workbook.js';
 
 /** What the home screen tells of a build without opening it. */
 export function aheadOf(steps: readonly Step[], progress: Progress): Ahead {
-  const next = currentStep(steps, progress);
+  const next = stepToReturn(steps, progress);
   return { stepsInAll: steps.length, next: next?.title ?? '' };
 }

@@ -6,6 +6,7 @@ export type Page = {
   readonly name: ScreenName;
   readonly title: (at: Context) => string;
   readonly hints: (at: Context) => readonly KeyHint[];
+  readonly stepSeen: (at: Context) => string | undefined;
   readonly widget: (at: Context) => Widget | undefined;
   readonly confirms: (at: Context) => boolean;
   readonly press: (key: Key, at: Context) => { readonly page: Page; readonly asks: readonly Ask[] };
@@ -29,6 +30,7 @@ function pageOf<State>(screen: Screen<State>, state: State): Page {
     name: screen.name,
     title: at => screen.title(state, at),
     hints: at => screen.hints(state, at),
+    stepSeen: at => screen.stepSeen?.(state, at),
     widget: at => screen.widget?.(state, at),
     confirms: at => screen.confirms?.(state, at) ?? false,
     press: (key, at) => {

@@ -120,7 +120,7 @@ export function contextOf(program: Program): Context {
   const { display, look, nowMs, recipes, shelf, build, interview } = program;
   const frame = frameOf(program.size);
   const rows = frame.rows - HEAD_ROWS - FOOT_ROWS - urgentLines(program).length;
-  const context: Context = {
+  const bare: Context = {
     size: { columns: frame.columns, rows },
     nowMs,
     display,
@@ -129,8 +129,11 @@ export function contextOf(program: Program): Context {
     shelf,
     build,
     interview,
+    stepSeen: undefined,
     under: undefined,
   };
+  const stepSeen = program.pages.map(page => page.stepSeen(bare)).findLast(id => id !== undefined);
+  const context = { ...bare, stepSeen };
   const under = program.pages.at(-2);
   if (under === undefined) return context;
   return { ...context, under: { title: under.title(context), hints: under.hints(context) } };

@@ -59,6 +59,8 @@ export type Context = {
   readonly build: Build | undefined;
   /** What the interview is about, from the moment it was asked for. */
   readonly interview: Interview | undefined;
+  /** Id of the step that is seen at the bench, on this screen or on the one beneath it. */
+  readonly stepSeen: string | undefined;
   /** The screen that one would come back to: its title and its keys, for the page of keys. */
   readonly under: { readonly title: string; readonly hints: readonly KeyHint[] } | undefined;
 };
@@ -124,6 +126,8 @@ export type Screen<State> = {
   readonly press: (state: State, key: Key, at: Context) => Outcome<State>;
   readonly view: (props: { readonly state: State; readonly at: Context }) => ReactNode;
   readonly hints: (state: State, at: Context) => readonly KeyHint[];
+  /** Id of the step that it shows, where it is the bench. */
+  readonly stepSeen?: (state: State, at: Context) => string | undefined;
   /**
    * Which keys the view's own widget takes: a `menu` takes up, down, enter and 1 to 9 and answers with
    * `chosen`; a `text` line takes everything one types and answers with `typed`, then `enter`. The

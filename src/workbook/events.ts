@@ -22,6 +22,7 @@ export type Event =
       readonly check: number;
     }
   | { readonly kind: 'step-done'; readonly atMs: number; readonly step: string }
+  /** Somebody went on to this step to work there; looking around leaves no entry. */
   | { readonly kind: 'step-visited'; readonly atMs: number; readonly step: string }
   | {
       readonly kind: 'timer-started';

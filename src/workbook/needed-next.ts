@@ -1,5 +1,5 @@
 import type { Plan, Step } from '../plan/plan.js';
-import { currentStep, isDone } from './next-step.js';
+import { isDone, stepToReturn } from './next-step.js';
 import type { Progress } from './workbook.js';
 
 /**
@@ -21,9 +21,9 @@ export function neededNext({
     .map(({ what, buy }) => `${what} (${buy})`);
 }
 
-/** Open steps of the session that has the current step in it, and of the one after. */
+/** Open steps of the session that the work is in, and of the one after. */
 function stepsComing(plan: Plan, progress: Progress): readonly Step[] {
-  const current = currentStep(plan.steps, progress);
+  const current = stepToReturn(plan.steps, progress);
   if (current === undefined) return [];
   const at = plan.time.sessions.findIndex(({ steps }) => steps.includes(current.id));
   if (at < 0) return [];

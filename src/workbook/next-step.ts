@@ -17,6 +17,15 @@ export function currentStep(steps: readonly Step[], progress: Progress): Step | 
 }
 
 /**
+ * Where the work is: the step that was worked at last, unless it is done, else the current one. None
+ * when the piece is finished.
+ */
+export function stepToReturn(steps: readonly Step[], progress: Progress): Step | undefined {
+  const last = steps.find(({ id }) => id === progress.lastStep);
+  return last !== undefined && !isDone(last, progress) ? last : currentStep(steps, progress);
+}
+
+/**
  * How many of these steps are done. Steps that a changed answer made vanish are in the journal still
  * but no longer in the plan, and do not count.
  */

@@ -105,7 +105,7 @@ function timesOf(events: readonly Event[]): Pick<Progress, 'workedMs' | 'lastAtM
 }
 
 function apply(draft: Draft, event: Event): void {
-  if ('step' in event) draft.lastStep = event.step;
+  if ('step' in event && event.kind !== 'note-written') draft.lastStep = event.step;
   switch (event.kind) {
     case 'build-started':
       draft.started = true;

@@ -2,10 +2,10 @@ import type { Minutes } from '../measure/quantities.js';
 import type { Step } from '../plan/plan.js';
 import type { Event } from './events.js';
 import {
-  currentStep,
   doneCount,
   isCheckMade,
   isDone,
+  stepToReturn,
   type TallySoFar,
   tallyOf,
 } from './next-step.js';
@@ -68,7 +68,7 @@ export function recap(
       .filter(timer => !isUp(timer, nowMs))
       .map(timer => ({ timer, endsAtMs: endsAtMs(timer) })),
     halfDone: halfDone(steps, progress),
-    next: currentStep(steps, progress),
+    next: stepToReturn(steps, progress),
     stepsDone: doneCount(steps, progress),
     stepsInAll: steps.length,
   };

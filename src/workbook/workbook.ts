@@ -90,8 +90,8 @@ export type Progress = {
   readonly paused:
     | { readonly atMs: number; readonly step: string; readonly note: string }
     | undefined;
+  /** Where somebody last worked; looking around and notes move nothing. */
   readonly lastStep: string | undefined;
-  /** The last things done, newest first, in words for the recap. */
   readonly lastAtMs: number | undefined;
   readonly workedMs: number;
 };

@@ -89,6 +89,7 @@ export function contextWith(build: Build | undefined, rest: Partial<Context> = {
     shelf: [],
     build,
     interview: undefined,
+    stepSeen: undefined,
     under: undefined,
     ...rest,
   };

@@ -183,7 +183,7 @@ describe('keys at a step', () => {
     ['a note is kept', 'ends', 'n typed:brads enter', ['note "brads"']],
     ['an empty note is none', 'ends', 'n enter', []],
     ['a note can be thrown away', 'ends', 'n typed:brads escape', []],
-    ['the list shows the step of that number', 'measure', 'l 3 enter', ['at ends']],
+    ['the list shows the step of that number and records nothing', 'measure', 'l 3 enter', []],
     ['the picture is closed by the big key', 'ends', 'v v space 1', ['check 1 of ends']],
     ['a timer is started by its number', 'seal', 't 2', ['timer seal/dry, 1440 min']],
     [

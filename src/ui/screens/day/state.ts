@@ -3,7 +3,7 @@ import type { Display } from '../../../measure/quantities.js';
 import type { DayWork, Weather } from '../../../plan/told-day.js';
 import type { Context, Key, Outcome } from '../../screen.js';
 import { type Field, fieldOf, fieldText, typeInto } from '../../widgets/field.js';
-import { stepToOpen } from '../step/shown-step.js';
+import { arrival, stepAtHand } from '../step/shown-step.js';
 import { type DayQuestion, questionsFor } from './questions.js';
 
 export type DayState = {
@@ -14,8 +14,8 @@ export type DayState = {
 };
 
 /** Asks for what the step at the bench wants: a day for glue, or one for sealer. */
-export function open({ build }: Context): DayState {
-  const work = (build && stepToOpen(build)?.day) ?? 'glue';
+export function open(at: Context): DayState {
+  const work = (at.build && stepAtHand(at.build, at)?.day) ?? 'glue';
   return { work, fields: questionsFor(work).map(() => fieldOf('')), row: 0 };
 }
 
@@ -44,7 +44,8 @@ function show(state: DayState): Outcome<DayState> {
 }
 
 /** To the next question; from the last one the day is noted. What can't be read stays under the cursor. */
-function further(state: DayState, { build, nowMs }: Context): Outcome<DayState> {
+function further(state: DayState, at: Context): Outcome<DayState> {
+  const { build, nowMs } = at;
   if (build === undefined) return show(state);
   const { display } = build.plan;
   const read = questionsFor(state.work).map((_, row) => readRow(state, row, display));
@@ -57,7 +58,8 @@ function further(state: DayState, { build, nowMs }: Context): Outcome<DayState> 
     work: state.work,
     ...weatherOf(state, display),
   } as const;
-  return { state, asks: [{ kind: 'record', events: [event] }, { kind: 'leave' }] };
+  const events = [...arrival(stepAtHand(build, at), build, nowMs), event];
+  return { state, asks: [{ kind: 'record', events }, { kind: 'leave' }] };
 }
 
 /** The number that stands in a row; nothing where the row is empty. */

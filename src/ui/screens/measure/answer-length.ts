@@ -8,24 +8,20 @@ import { finer, type Readings, readingsOf } from '../../../plan/readings.js';
 import { count } from '../../../text/plural.js';
 import type { Event } from '../../../workbook/events.js';
 import type { Build } from '../../screen.js';
-import { stepToOpen } from '../step/shown-step.js';
+import { stepAtHand } from '../step/shown-step.js';
 import { outlook } from './outlook.js';
-import type { Answer } from './state.js';
+import type { Answer, Bench } from './state.js';
 
 /** Readings further apart than this are boards to be sorted, or a frame out of true; common practice. */
 const WIDE_APART: Mm = inches(1 / 16);
 
 /** What follows if these readings count instead of the plan; nothing is written by asking. */
-export function answerToLength(
-  row: MeasureRow,
-  readings: readonly Mm[],
-  build: Build,
-  nowMs: number,
-): Answer {
+export function answerToLength(row: MeasureRow, readings: readonly Mm[], bench: Bench): Answer {
+  const { build, at } = bench;
   const { display } = build.plan;
   const found = readingsOf(readings, row, display);
   const cut = cutPieces(build.plan, build.progress);
-  const about = { atMs: nowMs, step: stepId(build), what: row.id, readings, value: found.value };
+  const about = { atMs: at.nowMs, step: stepId(bench), what: row.id, readings, value: found.value };
   const taken: Event = { kind: 'size-measured', ...about, isTaken: true, cut };
   const left: Event = { kind: 'size-measured', ...about, isTaken: false, cut: [] };
   const measured = new Map(build.progress.found.measured).set(row.id, found.value);
@@ -37,7 +33,8 @@ export function answerToLength(
 }
 
 /** What follows if the planned length counts again. */
-export function answerToDropping(row: MeasureRow, build: Build, nowMs: number): Answer {
+export function answerToDropping(row: MeasureRow, bench: Bench): Answer {
+  const { build, at } = bench;
   const { display } = build.plan;
   const cut = cutPieces(build.plan, build.progress);
   const measured = new Map(build.progress.found.measured);
@@ -47,13 +44,13 @@ export function answerToDropping(row: MeasureRow, build: Build, nowMs: number): 
   return {
     blocks,
     verdict: `Planned again: ${formatLength(row.planned.value, display)}.`,
-    take: [{ kind: 'measure-dropped', atMs: nowMs, step: stepId(build), what: row.id, cut }],
+    take: [{ kind: 'measure-dropped', atMs: at.nowMs, step: stepId(bench), what: row.id, cut }],
     does: 'count on the plan again',
   };
 }
 
-function stepId(build: Build): string {
-  return stepToOpen(build)?.id ?? build.plan.steps.at(-1)?.id ?? '';
+function stepId({ build, at }: Bench): string {
+  return stepAtHand(build, at)?.id ?? build.plan.steps.at(-1)?.id ?? '';
 }
 
 function verdictOf(

@@ -8,8 +8,8 @@ import { type CutStep, goodPieces, marksInOrder } from '../../../plan/work-so-fa
 import type { Event } from '../../../workbook/events.js';
 import type { Build } from '../../screen.js';
 import { answerTo } from '../mistake/answer.js';
-import { stepToOpen } from '../step/shown-step.js';
-import type { Answer } from './state.js';
+import { stepAtHand } from '../step/shown-step.js';
+import type { Answer, Bench } from './state.js';
 
 /** The first piece at a stop: right, or which way the stop has to go and what the piece is good for. */
 export function answerToFirst(cutting: CutStep, measured: Mm, build: Build, nowMs: number): Answer {
@@ -94,10 +94,9 @@ function asideOf(cutting: CutStep, left: Mm, build: Build, nowMs: number): Aside
 export function answerToDiagonals(
   frame: SquareRow,
   [one, other]: readonly [Mm, Mm],
-  build: Build,
-  nowMs: number,
+  { build, at }: Bench,
 ): Answer {
-  const step = stepToOpen(build)?.id ?? frame.step;
+  const step = stepAtHand(build, at)?.id ?? frame.step;
   const long = frame.long.value;
   const wide = frame.wide.value;
   const { isSquare, verdict, lines } = frameVerdict(
@@ -105,7 +104,7 @@ export function answerToDiagonals(
     build.plan.display,
   );
   const number = 1 + build.progress.found.readings.filter(it => isSameFrame(it, step, long)).length;
-  const about = { atMs: nowMs, step, number, long, wide, one, other };
+  const about = { atMs: at.nowMs, step, number, long, wide, one, other };
   return {
     verdict,
     blocks: [{ title: isSquare ? 'Diagonals' : 'What to do', lines }],

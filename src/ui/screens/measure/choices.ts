@@ -7,8 +7,9 @@ import type { SquareRow } from '../../../plan/squares.js';
 import type { CutStep } from '../../../plan/work-so-far.js';
 import type { Phase } from '../../../recipe/recipe.js';
 import type { Build } from '../../screen.js';
-import { stepToOpen } from '../step/shown-step.js';
+import { stepAtHand } from '../step/shown-step.js';
 import { toMeasure } from '../step/to-measure.js';
+import type { Bench } from './state.js';
 
 /** What can be measured, and entered. */
 export type Choice =
@@ -19,9 +20,9 @@ export type Choice =
 const BEFORE_FRAMES: readonly Phase[] = ['plan', 'buy', 'cut'];
 
 /** What belongs to the step at hand first; until the boards are sawn they come before frames, then after. */
-export function choicesOf(build: Build): readonly Choice[] {
+export function choicesOf({ build, at }: Bench): readonly Choice[] {
   const { plan } = build;
-  const step = stepToOpen(build);
+  const step = stepAtHand(build, at);
   const { cutting, sizes: own, frames } = toMeasure(step, plan);
   const first: readonly Choice[] = cutting === undefined ? [] : [{ kind: 'first', cutting }];
   const sizes = plan.measures.filter(({ kind }) => kind === 'size');

@@ -27,7 +27,7 @@ export function hints({ stage }: MeasureState, at: Context): readonly KeyHint[] 
     default:
       return [
         { key: 'enter', does: 'that one' },
-        { key: numberKeys(listLines(stage, build).length), does: 'by its number' },
+        { key: numberKeys(listLines(stage, { build, at }).length), does: 'by its number' },
         { key: 'up/down', does: 'move' },
         LEAVE,
         KEYS,

@@ -64,15 +64,15 @@ function inList(state: MeasureState, stage: At<'what' | 'again'>, { key, bench }
 function chosen(
   state: MeasureState,
   stage: At<'what' | 'again'>,
-  { build, at }: Bench,
+  bench: Bench,
 ): Outcome<MeasureState> {
   if (stage.kind === 'again') {
     const { row } = stage;
     return stage.list.row === 0
       ? show({ kind: 'reading', of: { kind: 'length', row }, read: [], field: EMPTY })
-      : show(answered(answerToDropping(row, build, at.nowMs), stage));
+      : show(answered(answerToDropping(row, bench), stage));
   }
-  const choice = choicesOf(build)[stage.list.row];
+  const choice = choicesOf(bench)[stage.list.row];
   if (choice === undefined) return stay(state);
   if (choice.kind === 'length' && choice.row.measured !== undefined) {
     return show({ kind: 'again', row: choice.row, list: LIST_TOP });
@@ -112,17 +112,17 @@ function allRead(state: MeasureState, stage: ReadingStage, bench: Bench): Outcom
     : show(answered(answer, { ...stage, read: wantedOf(stage.of) > 2 ? stage.read : [] }));
 }
 
-function answerOf({ of, read }: ReadingStage, { build, at }: Bench): Answer | undefined {
+function answerOf({ of, read }: ReadingStage, bench: Bench): Answer | undefined {
   const [one, other] = read;
   if (one === undefined) return undefined;
   switch (of.kind) {
     case 'length':
-      return answerToLength(of.row, read, build, at.nowMs);
+      return answerToLength(of.row, read, bench);
     case 'first':
-      return answerToFirst(of.cutting, one, build, at.nowMs);
+      return answerToFirst(of.cutting, one, bench.build, bench.at.nowMs);
     case 'diagonals': {
       const both: readonly [Mm, Mm] | undefined = other === undefined ? undefined : [one, other];
-      return both && answerToDiagonals(of.frame, both, build, at.nowMs);
+      return both && answerToDiagonals(of.frame, both, bench);
     }
   }
 }

@@ -1,6 +1,5 @@
 import { formatLength } from '../../../measure/format-length.js';
 import { hanging } from '../../../text/page-lines.js';
-import type { Build } from '../../screen.js';
 import { roomOver, roomUnder, strongRows, textColumns } from '../../widgets/answer.js';
 import { plainer } from '../../widgets/facts.js';
 import type { ListRoom } from '../../widgets/list.js';
@@ -14,19 +13,21 @@ import type { AnswerStage, Bench, Stage } from './state.js';
 type ListStage = Extract<Stage, { readonly kind: 'what' | 'again' }>;
 
 /** The lines of a list, with the number key of the first nine. */
-export function listLines(stage: ListStage, build: Build): readonly string[] {
-  return numberedLines(linesOf(stage, build));
+export function listLines(stage: ListStage, bench: Bench): readonly string[] {
+  return numberedLines(linesOf(stage, bench));
 }
 
-function linesOf(stage: ListStage, build: Build): readonly string[] {
-  if (stage.kind === 'what') return choicesOf(build).map(choice => choiceWords(choice, build));
+function linesOf(stage: ListStage, bench: Bench): readonly string[] {
+  const { build } = bench;
+  if (stage.kind === 'what') return choicesOf(bench).map(choice => choiceWords(choice, build));
   const planned = formatLength(stage.row.planned.value, build.plan.display);
   return ['Measure it again', `Count on the planned ${planned} again`];
 }
 
 /** What the question leaves of the window. */
-export function listRoom(stage: ListStage, { build, at }: Bench): ListRoom {
-  return roomUnder(questionWords(stage, build), linesOf(stage, build).length, at);
+export function listRoom(stage: ListStage, bench: Bench): ListRoom {
+  const { build, at } = bench;
+  return roomUnder(questionWords(stage, build), linesOf(stage, bench).length, at);
 }
 
 /** The answer as rows that may scroll. */

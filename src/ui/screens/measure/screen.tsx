@@ -24,7 +24,7 @@ function View({ state, at }: ViewProps) {
         <ReadingLine stage={stage} build={build} at={at} />
       ) : (
         <ListView
-          rows={listLines(stage, build)}
+          rows={listLines(stage, { build, at })}
           state={stage.list}
           width={at.size.columns}
           height={listRoom(stage, { build, at }).height}

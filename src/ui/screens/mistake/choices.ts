@@ -2,7 +2,8 @@ import { formatLength } from '../../../measure/format-length.js';
 import type { CutRow, Step } from '../../../plan/plan.js';
 import { type CutStep, cutStepsOf, goodPieces, marksInOrder } from '../../../plan/work-so-far.js';
 import type { Build } from '../../screen.js';
-import { stepToOpen } from '../step/shown-step.js';
+import { stepAtHand } from '../step/shown-step.js';
+import type { Bench } from './state.js';
 
 /** A piece that may be the one: of which step and mark, and whether it was counted already. */
 export type PieceChoice = {
@@ -23,8 +24,8 @@ export type Choice =
  * The piece under the saw first, then what the step at hand works on, then all else that was cut; behind
  * them what is not about a cut piece.
  */
-export function choicesOf(build: Build): readonly Choice[] {
-  const here = stepToOpen(build);
+export function choicesOf({ build, at }: Bench): readonly Choice[] {
+  const here = stepAtHand(build, at);
   const steps = cutStepsOf(build.plan);
   const current = steps.find(({ step }) => step.id === here?.id);
   const others = steps.filter(it => it !== current);

@@ -36,7 +36,7 @@ export function hints({ stage }: MistakeState, at: Context): readonly KeyHint[] 
     default:
       return [
         { key: 'enter', does: 'that one' },
-        { key: numberKeys(listLines(stage, build).length), does: 'by its number' },
+        { key: numberKeys(listLines(stage, { build, at }).length), does: 'by its number' },
         { key: 'up/down', does: 'move' },
         LEAVE,
         ...(stage.kind === 'piece' ? [] : [{ key: 'backspace', does: 'question before' }]),

@@ -1,9 +1,8 @@
 import { MISTAKES } from '../../../materials/mistakes.js';
-import type { Build } from '../../screen.js';
 import { numberedLines } from '../../widgets/list-keys.js';
 import { boardsThere, boardThereWords } from './bad-board.js';
 import { choicesOf, choiceWords } from './choices.js';
-import { SLIPS, type Stage } from './state.js';
+import { type Bench, SLIPS, type Stage } from './state.js';
 
 /** A stage with a list to choose from. */
 export type ListStage = Extract<
@@ -12,14 +11,15 @@ export type ListStage = Extract<
 >;
 
 /** The lines of a list, with the number key of the first nine. */
-export function listLines(stage: ListStage, build: Build): readonly string[] {
-  return numberedLines(linesOf(stage, build));
+export function listLines(stage: ListStage, bench: Bench): readonly string[] {
+  return numberedLines(linesOf(stage, bench));
 }
 
-function linesOf(stage: ListStage, build: Build): readonly string[] {
+function linesOf(stage: ListStage, bench: Bench): readonly string[] {
+  const { build } = bench;
   switch (stage.kind) {
     case 'piece':
-      return choicesOf(build).map(choice => choiceWords(choice, build));
+      return choicesOf(bench).map(choice => choiceWords(choice, build));
     case 'what':
       return SLIPS.map(({ say }) => say);
     case 'section':

@@ -66,11 +66,12 @@ function inList(state: MistakeState, stage: ListStage, { key, bench }: Pressed) 
 }
 
 /** The marked line is taken. */
-function chosen(state: MistakeState, stage: ListStage, { build }: Bench): Outcome<MistakeState> {
+function chosen(state: MistakeState, stage: ListStage, bench: Bench): Outcome<MistakeState> {
+  const { build } = bench;
   const { row } = stage.list;
   switch (stage.kind) {
     case 'piece': {
-      const choice = choicesOf(build)[row];
+      const choice = choicesOf(bench)[row];
       if (choice === undefined) return stay(state);
       if (choice.kind === 'piece') return show({ kind: 'what', choice, list: LIST_TOP });
       if (choice.kind === 'rule-pages')

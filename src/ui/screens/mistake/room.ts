@@ -15,8 +15,8 @@ import type { Bench, Stage } from './state.js';
 type At<Kind extends Stage['kind']> = Extract<Stage, { readonly kind: Kind }>;
 
 /** What the question leaves of the window. */
-export function listRoom(stage: ListStage, { build, at }: Bench): ListRoom {
-  return roomUnder(questionWords(stage), listLines(stage, build).length, at);
+export function listRoom(stage: ListStage, bench: Bench): ListRoom {
+  return roomUnder(questionWords(stage), listLines(stage, bench).length, bench.at);
 }
 
 /** The answer, or a rule page, as rows that may scroll. */

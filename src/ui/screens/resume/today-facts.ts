@@ -3,7 +3,7 @@ import type { Step } from '../../../plan/plan.js';
 import type { DayWork } from '../../../plan/told-day.js';
 import { curedAtMs } from '../../../workbook/before-leaving.js';
 import { clockWords } from '../../../workbook/clock-words.js';
-import { currentStep, isDone } from '../../../workbook/next-step.js';
+import { isDone, stepToReturn } from '../../../workbook/next-step.js';
 import { ragsNow } from '../../../workbook/rags.js';
 import type { Build } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
@@ -60,7 +60,7 @@ function factsOf(work: DayWork, rules: readonly DayRule[], { build, nowMs }: See
 
 /** Open steps of the session that the next one belongs to. */
 function stepsToday({ plan, progress }: Build): readonly Step[] {
-  const current = currentStep(plan.steps, progress);
+  const current = stepToReturn(plan.steps, progress);
   if (current === undefined) return [];
   const session = plan.time.sessions.find(({ steps }) => steps.includes(current.id));
   const ids = session?.steps ?? [current.id];

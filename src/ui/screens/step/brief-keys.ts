@@ -3,6 +3,7 @@ import { isAtEnd } from '../../widgets/scroll.js';
 import { heardEvents } from './briefing-pages.js';
 import { briefingRoom, readOn } from './briefing-rows.js';
 import { type Move, nextMove } from './next-move.js';
+import { arrival } from './shown-step.js';
 import { recording, type StepBench, type StepState, show, withPane } from './state.js';
 
 type Briefing = Extract<Move, { readonly kind: 'brief' }>;
@@ -17,7 +18,7 @@ export function pressBriefing(
   const top = state.pane.kind === 'work' ? (state.pane.top ?? 0) : 0;
   const moved = { ...state, movedAtMs: at.nowMs };
   return isAtEnd(top, room)
-    ? recording(moved, heardEvents(move.page, at.nowMs))
+    ? recording(moved, [...arrival(step, build, at.nowMs), ...heardEvents(move.page, at.nowMs)])
     : withPane(moved, { kind: 'work', top: readOn(top, room) });
 }
 

@@ -129,7 +129,7 @@ export function pressList(
 ): Outcome<StepState> {
   if (key.name === 'escape' || key.name === 'backspace') return withPane(state, WORK);
   if (key.name === 'enter' || key.name === 'space') {
-    return toStep(state, build.plan.steps[pane.list.row], { build, nowMs: at.nowMs });
+    return toStep(state, build.plan.steps[pane.list.row]);
   }
   if (key.name === 'character' && /^\d$/.test(key.text)) {
     return withPane(state, typedNumber(pane, key.text, build, at));

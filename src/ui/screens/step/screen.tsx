@@ -38,5 +38,6 @@ export const stepScreen: Screen<StepState> = {
   press,
   view: View,
   hints,
+  stepSeen: (state, { build }) => build && shownStep(state, build)?.id,
   widget: ({ pane }) => (pane.kind === 'note' ? 'text' : undefined),
 };

@@ -1,12 +1,17 @@
 import type { Step } from '../../../plan/plan.js';
-import { currentStep, isDone } from '../../../workbook/next-step.js';
-import type { Ask, Build } from '../../screen.js';
+import type { Event } from '../../../workbook/events.js';
+import { isDone, stepToReturn } from '../../../workbook/next-step.js';
+import type { Ask, Build, Context } from '../../screen.js';
 
 /** The step that somebody who comes to the bench wants to see; none when all are done. */
 export function stepToOpen({ plan, progress }: Build): Step | undefined {
-  const last = plan.steps.find(({ id }) => id === progress.lastStep);
-  if (last !== undefined && !isDone(last, progress)) return last;
-  return currentStep(plan.steps, progress);
+  return stepToReturn(plan.steps, progress);
+}
+
+/** What a screen over the bench is about: the step that is seen there while it is open, else where the work is. */
+export function stepAtHand(build: Build, { stepSeen }: Pick<Context, 'stepSeen'>) {
+  const seen = build.plan.steps.find(({ id }) => id === stepSeen);
+  return seen !== undefined && !isDone(seen, build.progress) ? seen : stepToOpen(build);
 }
 
 /** The step that comes after this one is done: the next one open in order, else the first one open. */
@@ -21,14 +26,20 @@ export function stepBeside(step: Step, by: 1 | -1, { plan }: Build): Step | unde
   return plan.steps[plan.steps.indexOf(step) + by];
 }
 
-/** What to record so that a return finds this step: nothing where it is done or noted already. */
-export function visit(step: Step | undefined, build: Build, atMs: number): readonly Ask[] {
+/** What to record where work begins at a step that was only looked at: nothing where a return finds it. */
+export function arrival(step: Step | undefined, build: Build, atMs: number): readonly Event[] {
   if (step === undefined || isDone(step, build.progress)) return [];
-  if (build.progress.lastStep === step.id) return [];
-  return [{ kind: 'record', events: [{ kind: 'step-visited', atMs, step: step.id }] }];
+  if (stepToOpen(build)?.id === step.id) return [];
+  return [{ kind: 'step-visited', atMs, step: step.id }];
 }
 
-/** To the bench, from any screen. */
+/** To the bench, from any screen; the time of work there counts from now on. */
 export function asksToEnter(build: Build, nowMs: number): readonly Ask[] {
-  return [...visit(stepToOpen(build), build, nowMs), { kind: 'go', to: 'step' }];
+  const step = stepToOpen(build)?.id;
+  const noted = step === undefined || step === build.progress.lastStep;
+  const events = noted ? [] : [{ kind: 'step-visited', atMs: nowMs, step } as const];
+  return [
+    ...(events.length === 0 ? [] : [{ kind: 'record', events } as const]),
+    { kind: 'go', to: 'step' },
+  ];
 }

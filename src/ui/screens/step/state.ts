@@ -5,7 +5,7 @@ import { timerStarted } from '../../../workbook/timers.js';
 import type { Sight } from '../../pictures.js';
 import type { Ask, Build, Context, Outcome } from '../../screen.js';
 import type { ListState } from '../../widgets/list.js';
-import { stepAfter, stepToOpen, visit } from './shown-step.js';
+import { stepAfter, stepToOpen } from './shown-step.js';
 
 /** What is read over the step: why, cautions, the step in plain words, all words of the trade. */
 export type ReadingKind = 'why' | 'cautions' | 'helper' | 'words';
@@ -80,22 +80,17 @@ export function startTimer(
   return recording(state, [timerStarted(timer, step, at.nowMs)]);
 }
 
-/** Another step, from its top; a return will find it where it is not done. */
-export function toStep(
-  state: StepState,
-  step: Step | undefined,
-  { build, nowMs }: { readonly build: Build; readonly nowMs: number },
-): Outcome<StepState> {
-  const there = { ...state, step: step?.id, pane: WORK };
-  return asking(there, visit(step, build, nowMs));
+/** Another step, from its top. Looking is not working: a return finds the step that was worked at. */
+export function toStep(state: StepState, step: Step | undefined): Outcome<StepState> {
+  return show({ ...state, step: step?.id, pane: WORK });
 }
 
 /** The last thing in the journal that can be taken back is struck, and its step is shown. */
 export function takeBack(state: StepState, event: Event, nowMs: number): Outcome<StepState> {
   if (!canBeTakenBack(event)) return withPane(state, WORK);
   const step = 'step' in event ? event.step : state.step;
-  const visited: readonly Event[] =
-    step === undefined || step === state.step ? [] : [{ kind: 'step-visited', atMs: nowMs, step }];
+  const stays = step === undefined || step === state.step || event.kind === 'note-written';
+  const visited: readonly Event[] = stays ? [] : [{ kind: 'step-visited', atMs: nowMs, step }];
   const events: readonly Event[] = [{ kind: 'taken-back', atMs: nowMs }, ...visited];
   return recording({ ...state, step }, events);
 }

@@ -54,12 +54,12 @@ export function pressWork(state: StepState, key: Key, bench: StepBench): Outcome
 
 /** A key where every step is done: nothing to do but look back or put things away. */
 export function pressFinished(state: StepState, key: Key, bench: Bench): Outcome<StepState> {
-  const { build, at } = bench;
+  const { build } = bench;
   switch (key.name) {
     case 'backspace':
     case 'page-up':
     case 'left':
-      return toStep(state, build.plan.steps.at(-1), { build, nowMs: at.nowMs });
+      return toStep(state, build.plan.steps.at(-1));
     case 'space':
     case 'enter':
     case 'page-down':
@@ -135,13 +135,13 @@ function advance(state: StepState, bench: StepBench): Outcome<StepState> {
 }
 
 /** The step before or after, done or not; past the last one is the end of the build, if it is. */
-function look(state: StepState, by: 1 | -1, { build, step, at }: StepBench): Outcome<StepState> {
+function look(state: StepState, by: 1 | -1, { build, step }: StepBench): Outcome<StepState> {
   const beside = stepBeside(step, by, build);
-  if (beside !== undefined) return toStep(state, beside, { build, nowMs: at.nowMs });
+  if (beside !== undefined) return toStep(state, beside);
   if (by === -1) return show(state);
   const open = build.plan.steps.find(({ id }) => !build.progress.done.has(id));
   if (open?.id === step.id) return show(state);
-  return toStep(state, open, { build, nowMs: at.nowMs });
+  return toStep(state, open);
 }
 
 function pressSign(state: StepState, sign: string, bench: StepBench): Outcome<StepState> {
