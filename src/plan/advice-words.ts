@@ -63,11 +63,11 @@ export function adviceLines(advice: Advice, display: Display): readonly string[]
 
 /**
  * Where the new piece comes from, for the bench: `the rest of board 3: 1 x B 18 in`. More boards than one
- * can keep in mind are named by the page that has them.
+ * can keep in mind are named at the stops.
  */
 export function newCutWords(advice: Advice, display: Display): string {
   if (cutAnew(advice).length > MOST_IN_MIND) {
-    return 'The boards are shared out anew: how each is cut now is on the page of boards.';
+    return 'The boards are shared out anew: each stop tells which board its pieces come from now.';
   }
   return boardLines(advice, display).join(' ');
 }

@@ -1,12 +1,10 @@
-import { formatLength, formatLengthExact } from '../measure/format-length.js';
-import { inches } from '../measure/inch.js';
-import type { Mm } from '../measure/quantities.js';
-import { snapDown } from '../measure/round.js';
-import { lessThan, sameLength } from '../measure/tolerance.js';
+import { formatLengthExact } from '../measure/format-length.js';
+import { sameLength } from '../measure/tolerance.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { plural } from '../text/plural.js';
-import type { CutRow, Purchase, Step } from './plan.js';
+import { knotLines } from './knot-room.js';
+import type { CutRow, Purchase, Step, StepSetting } from './plan.js';
 import { selectParts } from './select.js';
 import { cutMinutes } from './step-minutes.js';
 import type { Worked } from './steps.js';
@@ -37,10 +35,7 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
         big: { text: length, caption: `set the stop at this for ${row.section}` },
         settings: [
           { name: 'Stop', text: length },
-          ...setting.rows.map(it => ({
-            name: `Mark ${it.row.mark}`,
-            text: `${it.pieces.length} x ${it.row.name.toLowerCase()}${fromBoards(it.row, worked.purchases)}`,
-          })),
+          ...setting.rows.map(it => fromBoards(it, worked.purchases)),
           ...slackLines(setting, worked),
         ],
         tally: { of: 'piece', count: bright.length },
@@ -51,38 +46,48 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
   });
 }
 
-/** Which boards of the purchase a mark is cut from: another board would upset the plan of the others. */
-function fromBoards({ mark, section }: CutRow, purchases: readonly Purchase[]): string {
-  const boards = purchases.find(it => it.section === section)?.boards ?? [];
-  const counts = boards.flatMap(board => {
-    const count = board.cuts.filter(cut => cut.mark === mark).length;
-    return count === 0 ? [] : [`${count} from no. ${board.number}`];
-  });
-  return counts.length === 0 || boards.length < 2 ? '' : `: ${counts.join(', ')}`;
+/** So many pieces, how many of them are still to be cut, and how many of those come from which board. */
+export type Counted = {
+  readonly count: number;
+  readonly left: number;
+  readonly from: readonly { readonly count: number; readonly name: string }[];
+};
+
+/** Which boards a mark is cut from, where there are several: another board would upset the plan of the others. */
+export function markLine(
+  { mark, name }: Pick<CutRow, 'mark' | 'name'>,
+  { count, left, from }: Counted,
+): StepSetting {
+  const each = from.map(it => `${it.count} from ${it.name}`);
+  const boards = each.length === 0 ? '' : `: ${each.join(', ')}`;
+  const toGo = left === 0 ? ', all cut' : `, ${left} to go`;
+  const text = `${count} x ${name.toLowerCase()}${left === count ? '' : toGo}${boards}`;
+  return { name: `Mark ${mark}`, text, boards: true };
 }
 
-/** Less than this is no room to dodge anything. */
-const NO_ROOM: Mm = inches(1 / 4);
+function fromBoards(
+  { row, pieces }: Setting['rows'][number],
+  purchases: readonly Purchase[],
+): StepSetting {
+  const boards = purchases.find(it => it.section === row.section)?.boards ?? [];
+  const from = boards.flatMap(board => {
+    const count = board.cuts.filter(cut => cut.mark === row.mark).length;
+    return count === 0 ? [] : [{ count, name: `no. ${board.number}` }];
+  });
+  const { length: count } = pieces;
+  return markLine(row, { count, left: count, from: boards.length < 2 ? [] : from });
+}
 
-/**
- * How much of each board may be skipped for a knot, in all: the pieces of it still come out. It is told at each
- * stop that the board comes to, and may be taken at one of them.
- */
-function slackLines({ rows }: Setting, { purchases, display }: Worked): Step['settings'] {
+function slackLines({ rows }: Setting, { purchases, display }: Worked): readonly StepSetting[] {
   const marks = new Set(rows.map(({ row }) => row.mark));
   const section = rows[0]?.row.section;
   const boards = purchases.find(it => it.section === section)?.boards ?? [];
   const used = boards.filter(({ cuts }) => cuts.some(({ mark }) => marks.has(mark)));
-  if (used.length === 0) return [];
-  const free = used.filter(({ slack }) => !lessThan(slack, NO_ROOM));
-  const told = free.map(({ number, slack }) => {
-    const room = formatLength(snapDown(slack, display.grid), display);
-    return boards.length === 1 ? room : `${room} on no. ${number}`;
-  });
-  const others = free.length < used.length ? ', none on the others' : '';
-  const text =
-    free.length === 0 ? 'no room to skip one' : `once a board: skip ${told.join(', ')}${others}`;
-  return [{ name: 'Knots', text }];
+  const told = used.map(({ number, slack }) => ({
+    name: boards.length === 1 ? '' : `no. ${number}`,
+    slack,
+  }));
+  return knotLines(told, display);
 }
 
 function namesOf({ rows }: Setting): string {

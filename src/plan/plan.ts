@@ -10,11 +10,13 @@ import type { MeasureRow } from './measures.js';
 import type { PlanterRow } from './planter.js';
 import type { Purchase } from './purchase.js';
 import type { SquareRow } from './squares.js';
+import type { StepSetting, StepTimer } from './step-parts.js';
 import type { TimePlan } from './time.js';
 import type { DayWork } from './told-day.js';
 import type { ToolRow } from './tool-row.js';
 
 export type { BoughtBoard, BuyLine, Purchase } from './purchase.js';
+export type { StepSetting, StepTimer, TradeWait } from './step-parts.js';
 export type { Session, TimePlan, Turn } from './time.js';
 export type { ToolBriefing, ToolRow } from './tool-row.js';
 
@@ -275,7 +277,7 @@ export type Step = {
   readonly care: readonly string[];
   /** The one number to set or to hit, large; and its settings beside it. */
   readonly big?: { readonly text: string; readonly caption: string };
-  readonly settings: readonly { readonly name: string; readonly text: string }[];
+  readonly settings: readonly StepSetting[];
   readonly tally?: { readonly of: string; readonly count: number };
   readonly timers: readonly StepTimer[];
   /** Names of the joints that it makes, as recipes name them. */
@@ -284,16 +286,4 @@ export type Step = {
   readonly bright: readonly string[];
   readonly standing: readonly string[];
   readonly minutes: Figure;
-};
-
-export type TradeWait = 'glue-clamp' | 'glue-cure' | 'sealer-dwell' | 'sealer-dry';
-
-export type StepTimer = {
-  readonly id: string;
-  readonly name: string;
-  readonly minutes: number;
-  readonly because: string;
-  /** The rule of the trade that it follows; it gives another length on a colder day. */
-  readonly lasts?: TradeWait;
-  readonly then: string;
 };

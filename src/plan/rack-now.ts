@@ -2,7 +2,7 @@ import { formatBoardLength } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
 import { sameLength } from '../measure/tolerance.js';
 import type { Plan } from './plan.js';
-import { afterCuts, plannedRack, type Rack, type RackBoard, spare } from './rack.js';
+import { afterCuts, plannedRack, type Rack, type RackBoard, relabeled, spare } from './rack.js';
 import { partedRack } from './rack-parted.js';
 import { type Replanned, replan } from './replan.js';
 import type { Setting } from './setting.js';
@@ -46,7 +46,8 @@ export function rackNow(section: string, { plan, work, setting }: Bench): RackNo
     before.then.set(key, next);
     return next;
   }, first);
-  return { rack: sawnSince(rack, steps, { from: cut, to: work, lost: undefined }), last };
+  const sawn = sawnSince(rack, steps, { from: cut, to: work, lost: undefined });
+  return { rack: relabeled(sawn, stillNeeded(plan, section, work)), last };
 }
 
 const NOTHING_CUT: CutSoFar = { tallies: new Map(), done: new Set() };

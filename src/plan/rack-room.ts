@@ -9,11 +9,20 @@ import type { Needed } from './work-so-far.js';
  * What a board has left for more pieces once its planned cuts are made, in whole units of 1/320 mm;
  * rounded so that nothing fits on paper that does not fit on the saw.
  */
-export function roomOn(board: RackBoard, { kerf, trim }: Rack): number {
+export function roomOn(board: RackBoard, rack: Rack): number {
+  return Math.max(0, toUnits(board.length, 'down') - usedOf(board, rack));
+}
+
+/** How much later the first cut may fall with every piece still coming out; the last may end flush with the board. */
+export function slackOn(board: RackBoard, rack: Rack): number {
+  const blade = board.cuts.length > 0 ? toUnits(rack.kerf, 'up') : 0;
+  return Math.max(0, toUnits(board.length, 'down') - usedOf(board, rack) + blade);
+}
+
+function usedOf(board: RackBoard, { kerf, trim }: Rack): number {
   const squared = isFresh(board) ? toUnits(trim + kerf, 'up') : 0;
   const blade = toUnits(kerf, 'up');
-  const used = board.cuts.reduce((sum, cut) => sum + toUnits(cut.length, 'up') + blade, squared);
-  return Math.max(0, toUnits(board.length, 'down') - used);
+  return board.cuts.reduce((sum, cut) => sum + toUnits(cut.length, 'up') + blade, squared);
 }
 
 /** The board with one more piece to cut, longest first. */

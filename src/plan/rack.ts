@@ -147,8 +147,10 @@ export function sawn(
   };
 }
 
+type Named = Pick<RackBoard, 'name' | 'kind' | 'stretch'>;
+
 /** A board as it is called at the bench: one that was begun is `the rest of board 3`. */
-export function boardName(board: RackBoard): string {
+export function boardName(board: Named): string {
   const whole = ownName(board);
   return board.kind === 'started'
     ? `the rest of ${whole.replace(/^a (?=new|spare)/, 'the ')}`
@@ -156,7 +158,7 @@ export function boardName(board: RackBoard): string {
 }
 
 /** A board as it was called before it was begun: `board 4, up to 30 in`. */
-export function ownName({ name, stretch }: RackBoard): string {
+export function ownName({ name, stretch }: Named): string {
   return stretch === undefined ? name : `${name}, ${stretch}`;
 }
 

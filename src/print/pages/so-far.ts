@@ -1,6 +1,15 @@
 import type { Step, StopSetting } from '../../plan/plan.js';
+import type { Bench } from '../../plan/rack-now.js';
+import { settingOf } from '../../plan/setting.js';
 import { isCheckMade, isDone, tallyOf } from '../../workbook/next-step.js';
 import type { Pack } from './pack.js';
+
+/** What the rules of the rack need to know of the build that is printed; none where a plan alone is. */
+export function benchOf({ plan, build }: Pack): Bench | undefined {
+  if (build === undefined) return undefined;
+  const setting = settingOf(build.workbook.answers, plan.display);
+  return { plan, setting, work: build.progress };
+}
 
 /** Is this step done in the build that is printed? Never where a plan alone is printed. */
 export function stepIsDone(step: Step, { build }: Pack): boolean {

@@ -4,9 +4,9 @@ import { hardwarePage } from '../../plan/pages/hardware-page.js';
 import { fitPage } from '../../plan/pages/overview-page.js';
 import { wordsPage } from '../../plan/pages/words-page.js';
 import { toolsPage } from '../../plan/pages/work-pages.js';
-import { settingOf } from '../../plan/setting.js';
 import type { Page } from '../../text/page.js';
 import type { Pack, PageName } from './pack.js';
+import { benchOf } from './so-far.js';
 
 type WordPage = Extract<PageName, 'boards' | 'screws' | 'tools' | 'words' | 'fit'>;
 
@@ -23,17 +23,11 @@ export const WORD_PAGES: Readonly<Record<WordPage, (pack: Pack) => Page>> = {
  * What to pay is told on the page for the store; this one lies beside the saw. In a build the boards
  * stand first as they are now.
  */
-function boardsToCut({ plan, build }: Pack): Page {
-  const page = boardsPage(plan);
+function boardsToCut(pack: Pack): Page {
+  const page = boardsPage(pack.plan);
   const from = page.blocks.findIndex(({ kind }) => kind === 'heading');
   const planned = page.blocks.slice(Math.max(0, from));
-  const now =
-    build === undefined
-      ? []
-      : boardsNowBlocks({
-          plan,
-          setting: settingOf(build.workbook.answers, plan.display),
-          work: build.progress,
-        });
+  const bench = benchOf(pack);
+  const now = bench === undefined ? [] : boardsNowBlocks(bench);
   return { ...page, title: 'How each board is cut', blocks: [...now, ...planned] };
 }

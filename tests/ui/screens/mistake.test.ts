@@ -164,7 +164,7 @@ describe('nothing is written down before it is taken', () => {
     const used = usedWith(stepScreen, at(events));
     const lines = () => viewLines(stepScreen, used.state, used.at).join('\n');
     expect(used.state.step).toBe(RAILS);
-    expect(lines()).toContain('Again: 1 x A. A new 8 ft board: cut 1 x A');
+    expect(lines()).toContain('Again: 1 x A, cut last: from a new 8 ft');
     used.wait(400).press('space');
     expect(lines()).not.toContain('Again');
   });

@@ -1,5 +1,7 @@
+import { againFrom } from '../../../plan/cut-step-now.js';
 import { hanging } from '../../../text/page-lines.js';
 import { toCutAgain } from '../../../workbook/to-cut-again.js';
+import { benchOf } from '../../bench-of.js';
 import { plainer } from '../../widgets/facts.js';
 import { plainRows, type Row } from '../../widgets/rows.js';
 import { measuredRows } from './measured-rows.js';
@@ -21,13 +23,16 @@ export function toldBlocks(work: Work, columns: number): readonly (readonly Row[
   return settings.length <= FEW_SETTINGS ? [settings, ...said] : [...said, settings];
 }
 
-/** Pieces that were spoiled here and are not cut again yet, and what the new ones come from. */
+/** Pieces that were spoiled here and are not cut again yet, and what the new ones come from as the boards are now. */
 function againRows({ step, build, at }: Work, columns: number): readonly Row[] {
-  return toCutAgain(step, build.progress).flatMap(({ mark, then }): readonly Row[] =>
-    hanging('Again: ', plainer(at.ascii)(`1 x ${mark}. ${then}`), columns).map(
+  const marks = toCutAgain(step, build.progress).map(({ mark }) => mark);
+  return [...new Set(marks)].flatMap((mark): readonly Row[] => {
+    const count = marks.filter(it => it === mark).length;
+    const words = againFrom({ mark, count }, step, benchOf(build));
+    return hanging('Again: ', plainer(at.ascii)(words), columns).map(
       (text): Row => ({ text, tone: 'strong' }),
-    ),
-  );
+    );
+  });
 }
 
 function sayRows({ step, at }: Work, columns: number): readonly Row[] {

@@ -1,0 +1,93 @@
+import type { Display, Mm } from '../measure/quantities.js';
+import { fromUnits } from '../measure/round.js';
+import { listWords } from '../text/list.js';
+import { markLine } from './cut-steps.js';
+import { knotLines } from './knot-room.js';
+import type { Step, StepSetting } from './plan.js';
+import { boardName, type Rack, type RackBoard } from './rack.js';
+import { type Bench, rackNow } from './rack-now.js';
+import { slackOn } from './rack-room.js';
+import { type CutStep, cutStepsOf, goodPieces, marksInOrder } from './work-so-far.js';
+
+/**
+ * The settings of a step that cuts boards, once something happened to the boards of its section: which board each
+ * piece still to be cut comes from by the boards as they are now, and how much of each may be skipped. As the plan
+ * has them for any other step.
+ */
+export function settingsNow(step: Step, bench: Bench): readonly StepSetting[] {
+  const found = cuttingNow(step, bench);
+  if (found === undefined) return step.settings;
+  const { cutting, rack } = found;
+  const open = marksInOrder(cutting, bench.work).slice(goodPieces(cutting, bench.work));
+  const taken = [...new Set(cutting.rows)].map(row => {
+    const left = open.filter(mark => mark === row.mark).length;
+    const count = cutting.rows.filter(it => it === row).length;
+    return { row, count, left, from: givers(row.mark, left, rack.boards) };
+  });
+  const marks = taken.map(({ row, from, ...counts }) =>
+    markLine(row, { ...counts, from: from.map(it => ({ ...it, name: benchName(it.board) })) }),
+  );
+  const used = rack.boards.filter(board =>
+    taken.some(it => it.from.some(at => at.board === board)),
+  );
+  const kept = step.settings.filter(({ boards }) => boards !== true);
+  return [...kept, ...marks, ...knotsOf(used, rack, bench.setting.display)];
+}
+
+/**
+ * Where the new ones of spoiled pieces come from, by the boards as they are now: `1 x B, cut last: from no. 4`. They
+ * are the last of their mark, so the last boards that give it give them.
+ */
+export function againFrom(
+  { mark, count }: { readonly mark: string; readonly count: number },
+  step: Step,
+  bench: Bench,
+): string {
+  const again = `${count} x ${mark}, cut last`;
+  const found = cuttingNow(step, bench);
+  if (found === undefined) return `${again}.`;
+  const last = givers(mark, count, found.rack.boards.toReversed()).toReversed();
+  if (last.length === 0) return `${again}: no board is left for it.`;
+  return `${again}: from ${listWords(last.map(({ board }) => benchName(board)))}.`;
+}
+
+type CuttingNow = { readonly cutting: CutStep; readonly rack: Rack };
+
+/** A step that cuts, with the boards of its section; nothing where all boards are as planned. */
+function cuttingNow(step: Step, bench: Bench): CuttingNow | undefined {
+  const cutting = cutStepsOf(bench.plan).find(it => it.step.id === step.id);
+  if (cutting === undefined) return undefined;
+  const { section } = cutting;
+  if (!bench.work.rackChanges.some(change => change.section === section)) return undefined;
+  const rack = rackNow(section, bench)?.rack;
+  return rack && { cutting, rack };
+}
+
+type Giver = { readonly board: RackBoard; readonly count: number };
+
+/** The boards that give so many pieces of a mark, in the order in which they stand there. */
+function givers(mark: string, wanted: number, boards: readonly RackBoard[]): readonly Giver[] {
+  let left = wanted;
+  return boards.flatMap(board => {
+    const count = Math.min(left, board.cuts.filter(cut => cut.mark === mark).length);
+    left -= count;
+    return count === 0 ? [] : [{ board, count }];
+  });
+}
+
+function knotsOf(used: readonly RackBoard[], rack: Rack, display: Display): readonly StepSetting[] {
+  const slack = (board: RackBoard): Mm => fromUnits(slackOn(board, rack));
+  return knotLines(
+    used.map(board => ({ name: benchName(board), slack: slack(board) })),
+    display,
+  );
+}
+
+/** A board as the stops call it: `no. 3`, `the rest of no. 3`, `no. 4 up to 40 in`, `a new 8 ft board (to buy)`. */
+function benchName(board: RackBoard): string {
+  const { number, kind, stretch } = board;
+  const name = number === undefined ? board.name : `no. ${number}`;
+  const whole = boardName({ name, kind });
+  const where = stretch === undefined ? whole : `${whole} ${stretch}`;
+  return kind === 'to-buy' ? `${where} (to buy)` : where;
+}
