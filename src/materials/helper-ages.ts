@@ -136,6 +136,23 @@ export function needsCompany(care: readonly string[], band: AgeBand): boolean {
   return band !== 'grown' && WITH_SOMEBODY.some(id => care.includes(id));
 }
 
+/** How much of a shared step a helper does by themselves: the whole of it, what lies beside its tools, or nothing. */
+export type HelperShare = 'all' | 'some' | 'none';
+
+/**
+ * What a helper of this age can take off the lead in a step that both do. All of it where they may hold every tool
+ * alone; where one stays with the lead, or wants the lead beside it, they mark, fetch, hold and clamp meanwhile. Whoever
+ * needs somebody beside them even at clamps and glue learns by it and saves no time.
+ * @example helperShare({ tools: ['miter-saw', 'tape'], care: [] }, 'grown') // 'some'
+ */
+export function helperShare(
+  { tools, care }: { readonly tools: readonly string[]; readonly care: readonly string[] },
+  band: AgeBand,
+): HelperShare {
+  if (HAND_TOOLS.value[band] !== 'alone' || needsCompany(care, band)) return 'none';
+  return tools.every(tool => toolRight(tool, band).value === 'alone') ? 'all' : 'some';
+}
+
 /** What every plan with a young helper tells once. */
 export const AGE_WORDS =
   'who does what here goes by usual ages, not by a law. Laws on young people and tools differ from place to place, and where somebody is paid they are strict. Your local rules, the manual of the tool and what you know of this helper come first.';

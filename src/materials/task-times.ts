@@ -32,6 +32,7 @@ export const TASK_TIMES = {
   'whole-screw': task('bore, countersink and drive, bit changes spread', 'screw', 0.8, 1.3),
   'glue-joint': task('spread and clamp a joint', 'joint', 2, 4),
   'place-slat': task('place and fasten a slat with a spacer', 'slat', 2.5, 4),
+  'brad-piece': task('glue and brad a strip or slat on its marks', 'piece', 0.8, 1.2),
   'round-edge': task('round over a 4 ft edge', 'edge', 1, 2),
   'sand-grit': task('sand with one grit', 'square foot', 0.5, 1),
   'brush-coat': task('brush one coat', 'square foot', 0.8, 1.5),

@@ -1,5 +1,6 @@
 import { type AgeBand, needsCompany, toolRight } from '../materials/helper-ages.js';
 import type { Step } from './plan.js';
+import { type Crew, lastingOf } from './step-lasts.js';
 
 type Shared = Pick<Step, 'who' | 'tools' | 'care'>;
 
@@ -20,15 +21,17 @@ export function helperPart(
 }
 
 /**
- * The build with its parts shared out for a helper of this age. Before the first saw the care for young
- * helpers is read aloud where there is one.
+ * The build as these people do it: who does each step, and how long it keeps them. Before the first saw the care for
+ * young helpers is read aloud where there is one.
  */
-export function withHelper(build: readonly Step[], band: AgeBand | undefined): readonly Step[] {
-  const young = band !== undefined && band !== 'grown';
+export function withCrew(build: readonly Step[], crew: Crew): readonly Step[] {
+  const { helper } = crew;
+  const young = helper !== undefined && helper !== 'grown';
   const first = build.find(({ phase }) => phase === 'cut');
   return build.map(step => ({
     ...step,
-    ...helperPart(step, band),
+    ...helperPart(step, helper),
+    minutes: lastingOf(step, { crew, build }),
     care: young && step === first ? ['children', ...step.care] : step.care,
   }));
 }

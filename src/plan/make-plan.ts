@@ -14,7 +14,7 @@ import { fasteners } from './fasteners.js';
 import { fitChecks } from './fit-checks.js';
 import { gluePlan } from './glue-plan.js';
 import { hardware } from './hardware.js';
-import { withHelper } from './helper-part.js';
+import { withCrew } from './helper-part.js';
 import { holdInputs } from './hold-roles.js';
 import { holdRows, notChecked } from './holds.js';
 import { withMarks } from './mark-lines.js';
@@ -62,7 +62,7 @@ export function makePlan(
   const scope = planScope(out.scope, screws, wet, display);
   const worked = { model, scope, display, ...sawn, fasteners: screws, ...wet };
   const made = { ...sawn, steps: steps(recipe.steps, worked) };
-  const bare = withHelper(withRipping(made, sawn.purchases, setting), setting.helper);
+  const bare = withCrew(withRipping(made, sawn.purchases, setting), setting);
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const spacing = spacingRows(model, setting);
   const build = withTradeLines(withMarks(bare, { model, spacing, display }), trade, display);

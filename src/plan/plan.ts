@@ -285,5 +285,6 @@ export type Step = {
   /** Ids of the parts that this step adds or works on, and those that stand there already. */
   readonly bright: readonly string[];
   readonly standing: readonly string[];
+  /** How long it keeps those who do it, fetching, tidying and short waits counted. */
   readonly minutes: Figure;
 };

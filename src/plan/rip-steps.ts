@@ -1,6 +1,3 @@
-import { taskMinutes } from '../materials/task-times.js';
-import { COMMON_PRACTICE } from '../measure/figure.js';
-import { figure } from '../measure/figure-text.js';
 import { formatBoardLength, formatLengthExact } from '../measure/format-length.js';
 import { inches } from '../measure/inch.js';
 import { count } from '../text/plural.js';
@@ -9,6 +6,7 @@ import { onTheTape } from './on-tape.js';
 import type { Plan, Purchase, Step } from './plan.js';
 import type { Ripped } from './purchase.js';
 import type { Setting } from './setting.js';
+import { countedMinutes } from './step-minutes.js';
 import { careOf } from './tool-rows.js';
 import { cutStepsOf } from './work-so-far.js';
 
@@ -53,7 +51,6 @@ function ripStep(
   const strips = boards * ripped.strips;
   // The edge cut of each board and one cut for each strip.
   const cuts = boards * (ripped.strips + 1);
-  const minutes = 2 * taskMinutes('set-fence', 1) + taskMinutes('rip-cut', cuts);
   return {
     id: `rip/${section}`,
     phase: 'cut',
@@ -77,11 +74,12 @@ function ripStep(
     timers: [],
     joins: [],
     bright: [],
-    minutes: figure(
-      Math.max(1, Math.round(minutes)),
-      'min',
+    minutes: countedMinutes(
+      [
+        ['set-fence', 2],
+        ['rip-cut', cuts],
+      ],
       `two settings of the fence and ${cuts} cuts along the board`,
-      COMMON_PRACTICE,
     ),
     ...place,
   };

@@ -1,19 +1,14 @@
 import { formatClock } from '../measure/clock.js';
 import { COMMON_PRACTICE, COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
-import type { Minutes } from '../measure/quantities.js';
 import { count } from '../text/plural.js';
 import { laidWords } from './laid-words.js';
 import { type Laid, layWork } from './lay-work.js';
 import type { Session, Step, TimePlan } from './plan.js';
 import { sessionDays } from './session-days.js';
 import type { Setting } from './setting.js';
+import { isInGarage } from './step-lasts.js';
 import type { Work } from './work-pieces.js';
-
-/** Looking, fetching and tidying beside the work that is counted; common practice. */
-const AROUND = 1.25;
-/** Two people do a shared step in less time, though not in half: one of them often waits; common practice. */
-const WITH_TWO = 0.55;
 
 /**
  * Minutes from counts, laid into the hours that somebody has: who does what when, saws before the last hour of
@@ -23,14 +18,14 @@ const WITH_TWO = 0.55;
 export function timePlan(steps: readonly Step[], setting: Setting): TimePlan {
   const { people } = setting;
   const { noiseUntil } = setting.sessions;
-  const hands = steps.reduce((sum, step) => sum + stepLasts(step, people), 0);
+  const hands = steps.reduce((sum, { minutes }) => sum + minutes.value, 0);
   let kept: Laid | undefined;
   const laid = (): Laid => {
-    kept ??= layWork(workOf(steps, people), daysFor(steps, setting), { people, noiseUntil });
+    kept ??= layWork(workOf(steps), daysFor(steps, setting), { people, noiseUntil });
     return kept;
   };
   return {
-    hands: figure(Math.round(hands), 'min', handsWords(people), COMMON_PRACTICE),
+    hands: figure(hands, 'min', handsWords(people), COMMON_PRACTICE),
     waits: steps.flatMap(step => step.timers.map(({ name, minutes }) => ({ name, minutes }))),
     people,
     noiseUntil,
@@ -66,43 +61,22 @@ function handsWords(people: number): string {
   return `each piece, cut, screw and square foot at its usual time, a quarter more for fetching and tidying${two}`;
 }
 
-/** Minutes that a step keeps those who do it busy. */
-export function stepLasts({ who, minutes }: Step, people: number): Minutes {
-  const shared = people === 2 && who === 'both' ? WITH_TWO : 1;
-  return minutes.value * AROUND * shared;
-}
-
-/** Talking and buying are done before the first session in the garage. */
-export function isInGarage({ phase }: Step): boolean {
-  return phase !== 'plan' && phase !== 'buy';
-}
-
 /** The steps that are done in the garage, with how long each takes. */
-export function workOf(steps: readonly Step[], people: number): readonly Work[] {
+export function workOf(steps: readonly Step[]): readonly Work[] {
   return steps.filter(isInGarage).map(step => ({
     step,
-    minutes: stepLasts(step, people) + stoodOut(step, steps),
+    minutes: step.minutes.value,
     pieces: step.tally?.count ?? 1,
     from: 0,
   }));
-}
-
-/** Longer waits are left to fall between sessions, or other work is done meanwhile. */
-const STOOD_OUT: Minutes = 45;
-
-/** Short waits that belong to the step itself, such as sealer soaking in before it is wiped back. */
-export function stoodOut({ timers }: Step, steps: readonly Step[]): Minutes {
-  return timers
-    .filter(({ id, minutes }) => minutes < STOOD_OUT && steps.every(it => !it.after.includes(id)))
-    .reduce((sum, { minutes }) => sum + minutes, 0);
 }
 
 /** More days than this are not looked at. */
 const MOST_DAYS = 120;
 
 /** As many days as the work could ever spread over, each wait and each step on a day of its own. */
-export function daysFor(steps: readonly Step[], { sessions, people }: Setting) {
-  const minutes = workOf(steps, people).reduce((sum, work) => sum + work.minutes, 0);
+export function daysFor(steps: readonly Step[], { sessions }: Setting) {
+  const minutes = workOf(steps).reduce((sum, work) => sum + work.minutes, 0);
   const shortest = Math.max(30, Math.min(...sessions.days.map(({ from, to }) => to - from)));
   const waitDays = steps
     .flatMap(({ timers }) => timers)

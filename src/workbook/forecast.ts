@@ -4,7 +4,7 @@ import { layWork } from '../plan/lay-work.js';
 import type { Plan, Session } from '../plan/plan.js';
 import { sessionDays } from '../plan/session-days.js';
 import { settingOf } from '../plan/setting.js';
-import { isInGarage, stepLasts, stoodOut } from '../plan/time-plan.js';
+import { isInGarage } from '../plan/step-lasts.js';
 import type { Work } from '../plan/work-pieces.js';
 import { calendarDay, clockMinutes } from './clock-words.js';
 import { tallyOf } from './next-step.js';
@@ -41,7 +41,7 @@ export function forecast(
   zone?: string,
 ): Forecast | undefined {
   const { people, sessions: habit } = settingOf(workbook.answers, workbook.display);
-  const pace = paceOf(workbook.events, plan.steps, { done: progress.done, people });
+  const pace = paceOf(workbook.events, plan.steps, progress.done);
   const today = calendarDay(nowMs, zone);
   const firstDay = habit.firstDay !== undefined && habit.firstDay > today ? habit.firstDay : today;
   const clock = clockMinutes(nowMs, zone);
@@ -54,7 +54,7 @@ export function forecast(
   const ahead = (dayNumber(first.date) - dayNumber(today)) * DAY;
   const frame = days.map(day => ({ ...day, daysOn: day.daysOn - first.daysOn }));
   const minuteOf = (atMs: number) => clock - ahead + Math.ceil((atMs - nowMs) / MINUTE_MS);
-  const work = workLeft({ plan, progress, pace, people, minuteOf });
+  const work = workLeft({ plan, progress, pace, minuteOf });
   if (work.length === 0) return undefined;
   const laid = layWork(work, frame, { people, noiseUntil: habit.noiseUntil });
   const last = laid.ok ? laid.sessions.at(-1) : undefined;
@@ -65,12 +65,11 @@ export function forecast(
 
 type Left = Pick<UnderWay, 'plan' | 'progress'> & {
   readonly pace: Pace;
-  readonly people: number;
   /** A moment in minutes since midnight of the first day. */
   readonly minuteOf: (atMs: number) => Minutes;
 };
 
-function workLeft({ plan: { steps }, progress, pace, people, minuteOf }: Left): readonly Work[] {
+function workLeft({ plan: { steps }, progress, pace, minuteOf }: Left): readonly Work[] {
   return steps
     .filter(step => isInGarage(step) && !progress.done.has(step.id))
     .map(step => {
@@ -81,7 +80,7 @@ function workLeft({ plan: { steps }, progress, pace, people, minuteOf }: Left): 
       return {
         step,
         pieces,
-        minutes: stepLasts(step, people) * share * pace.of(step.phase) + stoodOut(step, steps),
+        minutes: step.minutes.value * share * pace.of(step.phase),
         from: Math.max(0, ...waits.map(timer => minuteOf(endsAtMs(timer)))),
       };
     });

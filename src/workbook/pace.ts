@@ -1,6 +1,5 @@
 import type { Minutes } from '../measure/quantities.js';
 import type { Step } from '../plan/plan.js';
-import { stepLasts, stoodOut } from '../plan/time-plan.js';
 import type { Phase } from '../recipe/recipe.js';
 import type { Event } from './events.js';
 import type { Progress } from './workbook.js';
@@ -63,12 +62,11 @@ function upBefore(endMs: number | undefined, atMs: number): number {
 export function paceOf(
   events: readonly Event[],
   steps: readonly Step[],
-  { done, people }: { readonly done: ReadonlySet<string>; readonly people: number },
+  done: ReadonlySet<string>,
 ): Pace {
   const spent = minutesByStep(events, steps);
   const finished = steps.filter(({ id }) => done.has(id) && (spent.get(id) ?? 0) > 0);
-  const planned = (of: readonly Step[]) =>
-    of.reduce((sum, step) => sum + stepLasts(step, people) + stoodOut(step, steps), 0);
+  const planned = (of: readonly Step[]) => of.reduce((sum, { minutes }) => sum + minutes.value, 0);
   const taken = (of: readonly Step[]) => of.reduce((sum, { id }) => sum + (spent.get(id) ?? 0), 0);
   const all = ratio(taken(finished), planned(finished), 1);
   return {

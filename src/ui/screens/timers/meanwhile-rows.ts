@@ -68,7 +68,7 @@ type Shown = { readonly build: Build; readonly at: Context };
 
 function stepRow(step: Step, note: string, { build, at }: Shown): Row {
   const number = build.plan.steps.indexOf(step) + 1;
-  const lasts = formatMinutes(leftToDo(step, build, build.plan.time.people));
+  const lasts = formatMinutes(leftToDo(step, build));
   const end = ` (about ${lasts}${note})`;
   const title = plainer(at.ascii)(`- step ${number}: ${step.title}`);
   return { text: cut(title, Math.max(10, at.size.columns - end.length)) + end };

@@ -1,6 +1,5 @@
 import type { Minutes } from '../../../measure/quantities.js';
 import type { Step } from '../../../plan/plan.js';
-import { stepLasts } from '../../../plan/time-plan.js';
 import { isLoud } from '../../../plan/work-pieces.js';
 import { clockMinutes } from '../../../workbook/clock-words.js';
 import { tallyOf } from '../../../workbook/next-step.js';
@@ -27,7 +26,7 @@ export function freeWork(
   waiting: readonly string[],
   { leftMinutes, nowMs }: { readonly leftMinutes: Minutes; readonly nowMs: number },
 ): FreeWork {
-  const { people, noiseUntil } = build.plan.time;
+  const { noiseUntil } = build.plan.time;
   const clock = clockMinutes(nowMs);
   const quiet = clock >= noiseUntil || clock < MORNING;
   const free = meanwhile(build, waiting);
@@ -40,7 +39,7 @@ export function freeWork(
     const before = fits.filter(({ id }) => first.includes(id));
     // What it needs has to be done in the same wait.
     if (before.length < first.length) continue;
-    const minutes = [...before, step].reduce((sum, it) => sum + leftToDo(it, build, people), 0);
+    const minutes = [...before, step].reduce((sum, it) => sum + leftToDo(it, build), 0);
     if (minutes <= leftMinutes) fits.push(step);
     else if (before.length > 0) continue;
     else if (step.tally !== undefined && step.tally.count > 1) partly.push(step);
@@ -50,10 +49,10 @@ export function freeWork(
 }
 
 /** Minutes that a step still takes, less what is counted already. */
-export function leftToDo(step: Step, { progress }: Build, people: number): Minutes {
+export function leftToDo(step: Step, { progress }: Build): Minutes {
   const tally = tallyOf(step, progress);
   const share = tally === undefined ? 1 : 1 - tally.done / Math.max(1, tally.count);
-  return Math.round(stepLasts(step, people) * share);
+  return Math.round(step.minutes.value * share);
 }
 
 /** Work on boards that stand together, and get wet with a coat. */
