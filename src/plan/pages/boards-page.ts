@@ -3,11 +3,12 @@ import { formatMoney } from '../../measure/money.js';
 import { snapDown } from '../../measure/round.js';
 import { sameLength } from '../../measure/tolerance.js';
 import { listWords } from '../../text/list.js';
-import type { Block, Page } from '../../text/page.js';
+import type { Block, Page, Table } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import { boardBars, groupAlike, runWords } from '../board-bars.js';
 import { isWorthKeeping, WORTH_KEEPING } from '../offcuts.js';
 import type { BoughtBoard, Plan, Purchase } from '../plan.js';
+import { woodWords } from '../wood-words.js';
 
 /** Boards to buy, what it costs, and how each board is cut. */
 export function boardsPage(plan: Plan): Page {
@@ -15,7 +16,8 @@ export function boardsPage(plan: Plan): Page {
     id: 'boards',
     title: 'Boards to buy',
     blocks: [
-      { kind: 'table', table: buyTable(plan) },
+      ...woodBlocks(plan),
+      { kind: 'table', table: withoutEmptyColumns(buyTable(plan)) },
       ...totalBlocks(plan),
       ...plan.purchases.flatMap(purchase => sectionBlocks(purchase, plan)),
       ...slackBlocks(plan),
@@ -44,6 +46,18 @@ export function buyTable(plan: Plan) {
       ]),
     ),
   };
+}
+
+function woodBlocks(plan: Plan): readonly Block[] {
+  const wood = woodWords(plan);
+  return wood === '' ? [] : [{ kind: 'words', text: `Wood: ${wood}.` }];
+}
+
+/** A column in which nothing stands says nothing, as prices do where nobody typed any. */
+function withoutEmptyColumns({ id, columns, rows }: Table): Table {
+  const told = columns.map((_, at) => rows.some(row => row[at] !== ''));
+  const kept = <T>(cells: readonly T[]) => cells.filter((_, at) => told[at]);
+  return { id, columns: kept(columns), rows: rows.map(kept) };
 }
 
 function boardName({ section, ripped }: Purchase): string {

@@ -2,6 +2,7 @@ import { formatBoardLength, formatLength } from '../../measure/format-length.js'
 import { formatMoney } from '../../measure/money.js';
 import { boughtCount } from '../../plan/buy-lines.js';
 import type { Plan, Purchase } from '../../plan/plan.js';
+import { woodWords } from '../../plan/wood-words.js';
 import type { Column } from '../../text/table.js';
 import type { Piece } from '../sheet/piece.js';
 import { tablePieces } from '../sheet/set-table.js';
@@ -18,6 +19,7 @@ export function shoppingPieces(pack: Pack): readonly Piece[] {
   return [
     ...titlePieces('For the store', measure),
     ...headingPieces('Boards', measure),
+    ...woodPieces(pack),
     ...tablePieces(boardTable(plan, priced, bought), measure),
     ...wordPieces(totalWords(plan, priced), measure, { bold: true, above: 2.5 }),
     ...extraPieces(later, measure),
@@ -27,6 +29,11 @@ export function shoppingPieces(pack: Pack): readonly Piece[] {
     ...BEFORE_PAYING.flatMap(item => itemPieces(item, 'box', measure)),
     ...realSizes(plan).flatMap(item => itemPieces(item, 'box', measure)),
   ];
+}
+
+function woodPieces({ plan, measure }: Pack): readonly Piece[] {
+  const wood = woodWords(plan);
+  return wood === '' ? [] : wordPieces(`Wood: ${wood}.`, measure);
 }
 
 /** Everything is there once the steps of buying are done. */

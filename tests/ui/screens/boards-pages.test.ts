@@ -2,9 +2,11 @@ import { describe, expect, test } from 'vitest';
 import { SIXTEENTHS } from '../../../src/measure/displays.js';
 import { COMPUTED } from '../../../src/measure/figure.js';
 import { feet, inches } from '../../../src/measure/inch.js';
+import { boardsPage } from '../../../src/plan/pages/boards-page.js';
 import type { CutRow, Plan } from '../../../src/plan/plan.js';
 import { purchases } from '../../../src/plan/purchases.js';
 import { settingOf } from '../../../src/plan/setting.js';
+import { bodyLines } from '../../../src/text/page-lines.js';
 import { planScreen } from '../../../src/ui/screens/plan/screen.js';
 import { buildAfter, contextWith, ROOM, usedWith } from '../../support/open-build.js';
 import { screenPage } from '../../support/screen-page.js';
@@ -77,6 +79,27 @@ async function page(name: string, look: { columns: number; ascii?: boolean; pric
   const text = `${top}\n${below}`;
   await expect(text).toMatchFileSnapshot(`../../pages/${name}-${columns}.txt`);
 }
+
+const CEDAR: Plan['answers'] = [
+  { id: 'species', say: 'Which wood will it be?', text: 'Western redcedar' },
+  { id: 'dryness', say: 'How dry are the boards?', text: 'surfaced dry (S-DRY stamp)' },
+];
+
+/** The page of boards as one reads it in the aisle. */
+function inTheAisle(priced: boolean): readonly string[] {
+  return bodyLines(boardsPage({ ...planWith(priced), answers: CEDAR }).blocks, 80);
+}
+
+describe('in the aisle', () => {
+  test('the wood is named before any board', () => {
+    expect(inTheAisle(true)[0]).toBe('Wood: Western redcedar, surfaced dry (S-DRY stamp).');
+  });
+
+  test('columns for prices are there where a price is known, and left out where none is', () => {
+    expect(inTheAisle(true)[2]).toBe('Board       Count  Length  Each  Together');
+    expect(inTheAisle(false)[2]).toBe('Board  Count  Length');
+  });
+});
 
 describe('boards to buy on the screen', () => {
   test.each([80, 60])('are drawn to scale in a window of %i columns', columns =>
