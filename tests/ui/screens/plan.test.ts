@@ -1,5 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { planPages } from '../../../src/ui/screens/plan/pages.js';
 import { planScreen } from '../../../src/ui/screens/plan/screen.js';
+import { tabRows } from '../../../src/ui/screens/plan/tabs.js';
 import { buildAfter, contextWith, TUESDAY_MS, usedWith } from '../../support/open-build.js';
 import { viewLines } from '../../support/screen-page.js';
 
@@ -8,6 +10,29 @@ function pressed(keys: string) {
   for (const key of keys.split(' ')) used.press(key);
   return used;
 }
+
+describe.each([60, 80, 120])('the tabs in a window of %i columns', columns => {
+  /** Something is done, so that care sheet and record are there: thirteen pages. */
+  const built = buildAfter([{ kind: 'step-done', atMs: TUESDAY_MS, step: 'measure' }]);
+  const pages = planPages(built);
+
+  test.each(pages.map(({ name }, number) => [name, number] as const))(
+    'every name can be read beside [%s]',
+    (name, number) => {
+      const rows = tabRows(pages, number, columns);
+      for (const page of pages) expect(rows.join('\n')).toContain(page.name);
+      expect(rows.join('\n')).toMatch(new RegExp(`\\[(?:\\S )?${name}\\]`));
+      expect(rows.filter(row => row.length > columns)).toEqual([]);
+      expect(rows).toHaveLength(columns < 100 ? 2 : 1);
+    },
+  );
+
+  test('none moves when another page is turned to', () => {
+    const bare = (seen: number) =>
+      tabRows(pages, seen, columns).map(row => row.replace(/[[\]]/g, ' ').trimEnd());
+    for (const [number] of pages.entries()) expect(bare(number)).toEqual(bare(0));
+  });
+});
 
 describe('turning the pages of the plan', () => {
   test.each([
@@ -19,6 +44,16 @@ describe('turning the pages of the plan', () => {
     ['the view key shows the drawing', '4 v', 0],
   ])('%s', (_, keys, page) => {
     expect(pressed(keys).state.page).toBe(page);
+  });
+
+  test.each([
+    ['w', 'Words'],
+    ['c', 'Care'],
+    ['r', 'Record'],
+  ])('%s is the letter of a page that has no number: %s', (letter, name) => {
+    const built = buildAfter([{ kind: 'step-done', atMs: TUESDAY_MS, step: 'measure' }]);
+    const used = usedWith(planScreen, contextWith(built)).press(letter);
+    expect(planPages(built)[used.state.page]?.name).toBe(name);
   });
 
   test('the view key turns the drawing', () => {

@@ -13,7 +13,7 @@ import { WHO } from '../step/phase-words.js';
 import { stepToOpen } from '../step/shown-step.js';
 import { pageNow } from './page-now.js';
 
-/** A page of the plan on the screen: its number key, its short name, what is on it. */
+/** A page of the plan on the screen: its key, its short name, what is on it. */
 export type PlanPage = {
   readonly id: string;
   readonly key: string;
@@ -40,8 +40,9 @@ const NAMES: Readonly<Record<string, string>> = {
   record: 'Record',
 };
 
-/** Number keys 1 to 9 and 0; a page beyond them is turned to. */
+/** Number keys 1 to 9 and 0, and letters for the pages beyond them. */
 const NUMBERED = 10;
+const LETTERS: Readonly<Record<string, string>> = { words: 'w', care: 'c', record: 'r' };
 
 const kept = new WeakMap<Progress, readonly PlanPage[]>();
 
@@ -52,7 +53,7 @@ export function planPages(build: Build): readonly PlanPage[] {
   const pages = pagesOf(build).map(
     ({ id, title, blocks }, at): PlanPage => ({
       id,
-      key: at < NUMBERED ? String((at + 1) % NUMBERED) : '',
+      key: at < NUMBERED ? String((at + 1) % NUMBERED) : (LETTERS[id] ?? ''),
       name: NAMES[id] ?? title,
       title,
       blocks,
@@ -70,6 +71,14 @@ function pagesOf(build: Build): readonly Page[] {
 }
 
 const keptOnly = new WeakMap<Plan, readonly Page[]>();
+
+/** The keys of all pages, in short: `1-9 0 w c`. */
+export function pageKeys(build: Build): string {
+  const letters = planPages(build)
+    .slice(NUMBERED)
+    .map(({ key }) => key);
+  return ['1-9 0', ...letters].filter(key => key !== '').join(' ');
+}
 
 /** Pages that no entry of the journal changes. */
 function planOnly(plan: Plan): readonly Page[] {

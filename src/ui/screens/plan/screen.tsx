@@ -9,7 +9,7 @@ import { hints } from './keys.js';
 import { planPages } from './pages.js';
 import { drawing } from './picture.js';
 import {
-  HEAD_ROWS,
+  headHeight,
   open,
   type PlanState,
   press,
@@ -17,7 +17,7 @@ import {
   shownLines,
   shownPage,
 } from './state.js';
-import { tabLine, titleLine } from './tabs.js';
+import { tabRows, titleLine } from './tabs.js';
 
 type ViewProps = { readonly state: PlanState; readonly at: Context };
 
@@ -28,7 +28,11 @@ function View({ state, at }: ViewProps) {
   const drawn = state.page === 0 && !state.asked;
   return (
     <Box flexDirection="column">
-      <Rows rows={headRows(state, build, at)} width={columns} height={Math.min(HEAD_ROWS, rows)} />
+      <Rows
+        rows={headRows(state, build, at)}
+        width={columns}
+        height={Math.min(headHeight(state, build, at), rows)}
+      />
       {drawn ? (
         <Picture picture={drawing(state, build, at)} />
       ) : (
@@ -53,7 +57,7 @@ function headRows(state: PlanState, build: Build, at: Context) {
   const position = scrollWords(state.top, scrollRoom(state, build, at));
   const title = plainer(at.ascii)(pageTitle(state, build, at));
   return [
-    { text: tabLine(planPages(build), state.page, columns), tone: 'now' as const },
+    ...tabRows(planPages(build), state.page, columns).map(text => ({ text, tone: 'now' as const })),
     { text: titleLine(title, position, { columns, rule }), tone: 'strong' as const },
   ];
 }

@@ -5,6 +5,7 @@ import { asksToEnter } from '../step/shown-step.js';
 import { askedBlocks } from './asked-blocks.js';
 import { firstPage, type PlanPage, pageText, planPages } from './pages.js';
 import { planSubject } from './subject.js';
+import { tabRows } from './tabs.js';
 
 export type PlanState = {
   /** Number of the page, from 0. */
@@ -35,10 +36,12 @@ export function shownLines(state: PlanState, build: Build, at: Context): readonl
 }
 
 /** The tabs and the title of the page stand above what scrolls. */
-export const HEAD_ROWS = 2;
+export function headHeight({ page }: PlanState, build: Build, { size }: Context): number {
+  return tabRows(planPages(build), page, size.columns).length + 1;
+}
 
 export function scrollRoom(state: PlanState, build: Build, at: Context): ScrollRoom {
-  const height = Math.max(1, at.size.rows - HEAD_ROWS);
+  const height = Math.max(1, at.size.rows - headHeight(state, build, at));
   return { count: shownLines(state, build, at).length, height };
 }
 

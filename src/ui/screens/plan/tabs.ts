@@ -3,37 +3,39 @@ import { cut, padEnd } from '../../../text/wrap.js';
 import type { PlanPage } from './pages.js';
 
 /**
- * The pages in a line, the one that is seen in brackets: ` 1 Drawing [2 About] 3 Fit `. Where that is
- * too wide, the others are their numbers alone.
+ * The pages in as few rows as hold them all, the one that is seen in brackets: ` 1 Drawing [2 About] 3 Fit `.
+ * Every tab stands in the same place whichever is seen.
  */
-export function tabLine(pages: readonly PlanPage[], seen: number, columns: number): string {
-  const full = joined(
-    pages.map((page, at) => tabText(page, at === seen)),
-    seen,
-  );
-  if (textWidth(full) <= columns) return full;
-  const short = joined(
-    pages.map((page, at) => (at === seen ? tabText(page, true) : page.key || MORE)),
-    seen,
-  );
-  return cut(short, columns);
+export function tabRows(
+  pages: readonly PlanPage[],
+  seen: number,
+  columns: number,
+): readonly string[] {
+  const rows: { text: string; number: number }[][] = [];
+  let used = columns;
+  pages.forEach((page, number) => {
+    const text = tabText(page);
+    const width = 1 + textWidth(text);
+    if (used + width + 1 > columns) {
+      rows.push([]);
+      used = 0;
+    }
+    rows.at(-1)?.push({ text, number });
+    used += width;
+  });
+  return rows.map(row => cut(joined(row, seen), columns));
 }
 
-/** Stands for a page that has no number. */
-const MORE = '+';
-
-function tabText({ key, name }: PlanPage, isSeen: boolean): string {
-  if (key === '') return isSeen ? name : MORE;
-  return `${key} ${name}`;
+function tabText({ key, name }: PlanPage): string {
+  return key === '' ? name : `${key} ${name}`;
 }
 
-function joined(names: readonly string[], seen: number): string {
-  return (
-    names.reduce((line, name, at) => {
-      const before = at === seen ? '[' : at === seen + 1 ? ']' : ' ';
-      return `${line}${before}${name}`;
-    }, '') + (seen === names.length - 1 ? ']' : '')
-  );
+function joined(row: readonly { text: string; number: number }[], seen: number): string {
+  const tabs = row.map(({ text, number }, at) => {
+    const before = number === seen ? '[' : at > 0 && number === seen + 1 ? ']' : ' ';
+    return `${before}${text}`;
+  });
+  return tabs.join('') + (row.at(-1)?.number === seen ? ']' : '');
 }
 
 /** The title of a page with a rule behind it, and at the end where one is in it. */
