@@ -4,7 +4,7 @@ import type { Plan, Step } from '../plan/plan.js';
 import { count } from '../text/plural.js';
 import { clockWords } from './clock-words.js';
 import { neededNext } from './needed-next.js';
-import { isDone, tallyOf } from './next-step.js';
+import { isBegun, isDone, tallyOf } from './next-step.js';
 import { ragsOf } from './rags.js';
 import { sessionTools } from './session-tools.js';
 import { standingEvents } from './taken-back.js';
@@ -178,10 +178,6 @@ function toBuy(leaving: Leaving): readonly LeavingLine[] {
 
 function isCutting({ phase }: Step): boolean {
   return phase === 'cut' || phase === 'notch';
-}
-
-function isBegun(step: Step, progress: Progress): boolean {
-  return isDone(step, progress) || (progress.tallies.get(step.id) ?? 0) > 0;
 }
 
 function isWet({ step }: Timer, plan: Plan): boolean {

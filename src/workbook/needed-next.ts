@@ -1,10 +1,10 @@
 import type { Plan, Step } from '../plan/plan.js';
-import { isDone, stepToReturn } from './next-step.js';
+import { isBegun, isDone, stepToReturn } from './next-step.js';
 import type { Progress } from './workbook.js';
 
 /**
  * Hardware, glue and sealer that are used for the first time in what is left of this session or in the
- * next one, as they are sold: what was in use already is at hand.
+ * next one, as they are sold: what was in use already, in the step at hand too, is there or used up.
  */
 export function neededNext({
   plan,
@@ -13,11 +13,11 @@ export function neededNext({
   readonly plan: Plan;
   readonly progress: Progress;
 }): readonly string[] {
-  const done = plan.steps.filter(step => isDone(step, progress));
+  const begun = plan.steps.filter(step => isBegun(step, progress));
   const coming = stepsComing(plan, progress);
   return plan.hardware
     .filter(({ what }) => coming.some(step => uses(step, what)))
-    .filter(({ what }) => !done.some(step => uses(step, what)))
+    .filter(({ what }) => !begun.some(step => uses(step, what)))
     .map(({ what, buy }) => `${what} (${buy})`);
 }
 

@@ -11,6 +11,16 @@ export function isCheckMade({ id }: Step, number: number, { checks }: Progress):
   return checks.has(`${id}#${number}`);
 }
 
+/** Was anything made at this step: a piece, a check, a wait that began, all of it? */
+export function isBegun(step: Step, progress: Progress): boolean {
+  return (
+    isDone(step, progress) ||
+    (progress.tallies.get(step.id) ?? 0) > 0 ||
+    step.look.some((_, number) => isCheckMade(step, number, progress)) ||
+    progress.timers.some(timer => timer.step === step.id)
+  );
+}
+
 /** The first step in order that is not done; none when the piece is finished. */
 export function currentStep(steps: readonly Step[], progress: Progress): Step | undefined {
   return steps.find(step => !isDone(step, progress));

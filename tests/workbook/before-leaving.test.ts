@@ -209,6 +209,12 @@ describe('what to have by next time', () => {
     expect(needed('saw', 'glue')).toEqual(['Sealer: oil (1 x box)']);
   });
 
+  test('screws of a step that is under way are there, and may be used up: none are bought for it', () => {
+    const driven: Event = { kind: 'piece-done', atMs: TUESDAY_14, step: 'glue', count: 4 };
+    const events = [START, done('saw', 1), driven];
+    expect(neededNext({ plan, progress: progressOf(events) })).toEqual([]);
+  });
+
   test('nothing more when all is done', () => {
     expect(needed('saw', 'glue', 'glue-more', 'seal')).toEqual([]);
   });
