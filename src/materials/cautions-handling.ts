@@ -1,4 +1,5 @@
 import type { Caution } from './cautions.js';
+import type { GlueId } from './glue.js';
 import { practice, recalled, seen } from './sources.js';
 
 /** Cautions for dust, glue, finish and lifting. */
@@ -15,8 +16,6 @@ export const HANDLING_CAUTIONS = {
   glue: {
     title: 'Glue',
     lines: [
-      'White and yellow glues are mild: wash it off skin, keep it out of eyes.',
-      'Polyurethane, epoxy and resorcinol want gloves and fresh air; epoxy can make you allergic for good.',
       'In the eye: rinse with clean water for 15 minutes, lids held open, then a doctor. The label comes first.',
     ],
     source: recalled('glue-hazards', 'skin, eyes, air'),
@@ -68,6 +67,15 @@ export const HANDLING_CAUTIONS = {
     source: seen('treated-wood-sheet', 'consumer handling'),
   },
 } as const satisfies Record<string, Caution>;
+
+/** What each kind of glue asks for: typical safety data sheets, not re-checked. */
+export const GLUE_CARE: Readonly<Record<GlueId, string>> = {
+  'pva-type-1': 'This glue, PVA, is mild: wash it off skin, keep it out of eyes.',
+  'pva-type-2': 'This glue, PVA, is mild: wash it off skin, keep it out of eyes.',
+  polyurethane: 'Gloves on, and fresh air: this glue does not come off skin and holds isocyanate.',
+  'epoxy-slow': 'Gloves on, and fresh air: epoxy can make you allergic for good.',
+  resorcinol: 'Gloves on, and fresh air: this glue gives off formaldehyde.',
+};
 
 /** What counts as heavy: below it one grown person, above it two. */
 export const TWO_PERSON_SOURCE = practice('lower of 16 kg and 0.7 of the NIOSH 51 lb');

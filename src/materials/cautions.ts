@@ -1,7 +1,8 @@
 import type { Source } from '../measure/figure.js';
 import { CUTTING_CAUTIONS } from './cautions-cutting.js';
-import { HANDLING_CAUTIONS } from './cautions-handling.js';
+import { GLUE_CARE, HANDLING_CAUTIONS } from './cautions-handling.js';
 import { PLACE_CAUTIONS } from './cautions-place.js';
+import type { GlueId } from './glue.js';
 import type { Species } from './species.js';
 
 /** A usual caution. It never replaces the tool's manual, the label or the local code. */
@@ -28,4 +29,10 @@ export function dustCaution(species: Species): Caution {
     lines: [species.dust.value, ...CAUTIONS.dust.lines],
     source: species.dust.source,
   };
+}
+
+/** What the glue in hand asks for, and no other, before what holds for all. */
+export function glueCaution(glue: GlueId): Caution {
+  const { title, lines, source } = CAUTIONS.glue;
+  return { title, lines: [GLUE_CARE[glue], ...lines], source };
 }

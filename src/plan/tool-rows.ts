@@ -2,11 +2,13 @@ import { briefingOf } from '../materials/briefings.js';
 import {
   CAUTIONS,
   dustCaution,
+  glueCaution,
   isCautionId,
   type Caution as TradeCaution,
 } from '../materials/cautions.js';
 import { cautionsFor, type Tool, toolNamed } from '../materials/tools.js';
 import { sourceText } from '../measure/figure-text.js';
+import { GLUE } from './glue-plan.js';
 import type { Caution, Step, ToolRow } from './plan.js';
 import type { Setting } from './setting.js';
 
@@ -42,7 +44,8 @@ export function cautionsOf(steps: readonly Step[], setting: Setting): readonly C
   });
 }
 
-/** Dust is told of the very wood that is cut. */
+/** Dust is told of the very wood that is cut, glue of the very glue that is brushed. */
 function cautionText(id: keyof typeof CAUTIONS, { species }: Setting): TradeCaution {
+  if (id === 'glue') return glueCaution(GLUE);
   return id === 'dust' ? dustCaution(species) : CAUTIONS[id];
 }

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { CAUTIONS, dustCaution, isCautionId } from '../../src/materials/cautions.js';
+import { CAUTIONS, dustCaution, glueCaution, isCautionId } from '../../src/materials/cautions.js';
 import { DECK_LIVE_LOAD, deckShare, FILLS, fillWeight, PERSON } from '../../src/materials/loads.js';
 import { noiseMinutes } from '../../src/materials/noise.js';
 import { sawNamed } from '../../src/materials/saws.js';
@@ -56,6 +56,20 @@ describe('cautions', () => {
     ['electric', /GFCI/],
   ] as const)('%s carries its figure', (id, figure) => {
     expect(CAUTIONS[id].lines.join(' ')).toMatch(figure);
+  });
+
+  // Safety data sheets typical of the five kinds: PVA is washed off, the others want gloves.
+  test.each([
+    ['pva-type-1', /mild/, /gloves|epoxy|polyurethane|resorcinol/i],
+    ['pva-type-2', /mild/, /gloves|epoxy|polyurethane|resorcinol/i],
+    ['polyurethane', /Gloves on.*isocyanate/, /mild|epoxy|resorcinol/i],
+    ['epoxy-slow', /Gloves on.*allergic/, /mild|polyurethane|resorcinol/i],
+    ['resorcinol', /Gloves on.*formaldehyde/, /mild|epoxy|polyurethane/i],
+  ] as const)('whoever brushes %s hears of that glue and of no other', (glue, own, others) => {
+    const { lines } = glueCaution(glue);
+    expect(lines[0]).toMatch(own);
+    expect(lines.join(' ')).not.toMatch(others);
+    expect(lines.at(-1)).toMatch(/15 minutes/);
   });
 
   test('the dust of a wood brings its own warning before the general care', () => {

@@ -4,7 +4,7 @@ import { dayWords } from '../../../workbook/clock-words.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
 import type { BriefingPage, ToldTool } from './briefing-pages.js';
-import { cautionRows } from './reading.js';
+import { toldCautionRows } from './reading.js';
 
 type Style = { readonly columns: number; readonly ascii: boolean; readonly roomy: boolean };
 
@@ -14,7 +14,7 @@ export function briefingBody(page: BriefingPage, style: Style): readonly Row[] {
     case 'read':
       return [
         ...(page.tool === undefined ? [] : [...plainlyRows(page.tool, style), BLANK]),
-        ...cautionRows(page.caution, style),
+        ...toldCautionRows(page.caution, style),
       ];
     case 'ask':
       return page.tools.flatMap(tool => [

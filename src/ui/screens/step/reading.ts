@@ -50,10 +50,15 @@ function allCautions(work: Work, columns: number): readonly Row[] {
   if (cautions.length === 0) {
     return plainRows(wrap(`No caution of ours belongs to this step. ${FIRST}`, columns));
   }
-  return cautions.flatMap((caution, number) => [
-    ...(number === 0 ? [] : [BLANK]),
-    ...cautionRows(caution, { columns, ascii: work.at.ascii, roomy: false }),
-  ]);
+  const style = { columns, ascii: work.at.ascii, roomy: false };
+  const sources = [...new Set(cautions.map(({ source }) => source))];
+  return [
+    ...cautions.flatMap(caution => [...cautionRows(caution, style), BLANK]),
+    ...plainRows(wrap(FIRST, columns)),
+    ...sources.flatMap(source =>
+      plainRows(hanging('From: ', plainer(style.ascii)(source), columns)),
+    ),
+  ];
 }
 
 type CautionStyle = {
@@ -62,19 +67,22 @@ type CautionStyle = {
   readonly roomy: boolean;
 };
 
-/** One caution: its title, its lines, where it is from. */
-export function cautionRows(caution: Caution, style: CautionStyle): readonly Row[] {
+/** One caution as it is read aloud: its title, its lines, where it is from. */
+export function toldCautionRows(caution: Caution, style: CautionStyle): readonly Row[] {
+  const { columns, ascii, roomy } = style;
+  return [
+    ...cautionRows(caution, style),
+    ...(roomy ? [BLANK] : []),
+    ...plainRows(wrap(`${FIRST} From: ${plainer(ascii)(caution.source)}.`, columns)),
+  ];
+}
+
+function cautionRows(caution: Caution, style: CautionStyle): readonly Row[] {
   const { columns, ascii, roomy } = style;
   const plain = plainer(ascii);
   const lines = caution.lines.flatMap((line, number) => [
     ...(roomy && number > 0 ? [BLANK] : []),
     ...plainRows(hanging('- ', plain(line), columns)),
   ]);
-  return [
-    { text: plain(caution.title), tone: 'heed' },
-    ...(roomy ? [BLANK] : []),
-    ...lines,
-    ...(roomy ? [BLANK] : []),
-    ...plainRows(wrap(`${FIRST} From: ${plain(caution.source)}.`, columns)),
-  ];
+  return [{ text: plain(caution.title), tone: 'heed' }, ...(roomy ? [BLANK] : []), ...lines];
 }
