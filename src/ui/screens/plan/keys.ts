@@ -1,7 +1,7 @@
 import type { Build, Context, KeyHint } from '../../screen.js';
 import { isAtEnd } from '../../widgets/scroll.js';
 import { stepToOpen } from '../step/shown-step.js';
-import { isBegun, pageKeys } from './pages.js';
+import { isBegun } from './pages.js';
 import { type PlanState, scrollRoom } from './state.js';
 
 export function hints(state: PlanState, at: Context): readonly KeyHint[] {
@@ -15,7 +15,7 @@ export function hints(state: PlanState, at: Context): readonly KeyHint[] {
   return [
     { key: 'enter', does: enterWords(build) },
     { key: 'space', does: ends ? 'next page' : 'further down' },
-    { key: pageKeys(build), does: 'page' },
+    { key: '0-9', does: 'page' },
     { key: 'left/right', does: 'turn' },
     { key: '?', does: state.asked ? 'back to the page' : 'where from' },
     { key: 'v', does: state.page === 0 ? 'next view' : 'drawing' },

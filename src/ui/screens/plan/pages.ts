@@ -72,14 +72,6 @@ function pagesOf(build: Build): readonly Page[] {
 
 const keptOnly = new WeakMap<Plan, readonly Page[]>();
 
-/** The keys of all pages, in short: `1-9 0 w c`. */
-export function pageKeys(build: Build): string {
-  const letters = planPages(build)
-    .slice(NUMBERED)
-    .map(({ key }) => key);
-  return ['1-9 0', ...letters].filter(key => key !== '').join(' ');
-}
-
 /** Pages that no entry of the journal changes. */
 function planOnly(plan: Plan): readonly Page[] {
   const known = keptOnly.get(plan) ?? [...allPages(plan), stepList(plan), wordsPage(plan)];
