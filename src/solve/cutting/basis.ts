@@ -2,6 +2,13 @@ import type { Work } from '../work.js';
 import { spend } from '../work.js';
 import type { LinearProgram } from './linear-program.js';
 import { addColumn, columnDot, restingValue } from './linear-program.js';
+import { Slate } from './slate.js';
+
+const forColumn = new Slate();
+const forEntries = new Slate();
+const forPlaces = new Slate();
+const forRest = new Slate();
+const forPrices = new Slate();
 
 /** Makes the given variables basic and works everything out afresh. False when they depend on each other. */
 export function setBasis(program: LinearProgram, head: readonly number[], work: Work): boolean {
@@ -44,7 +51,7 @@ function invert(program: LinearProgram): boolean {
     owner[r] = -1 - r;
   }
   for (const variable of wanted) if (variable < 0) free[-1 - variable] = false;
-  const column = new Float64Array(n);
+  const column = forColumn.asLeft(n);
   for (const variable of wanted) {
     if (variable < 0) continue;
     solveColumn(program, variable, column);
@@ -68,9 +75,9 @@ function invert(program: LinearProgram): boolean {
 export function solveColumn(program: LinearProgram, variable: number, result: Float64Array): void {
   const n = program.rows;
   const { inverse } = program;
-  const entries = new Float64Array(n);
+  const entries = forEntries.clean(n);
   addColumn(program, variable, 1, entries);
-  result.fill(0);
+  result.fill(0, 0, n);
   for (let i = 0; i < n; i++) {
     const entry = entries[i] as number;
     if (entry === 0) continue;
@@ -85,7 +92,7 @@ function eliminate(inverse: Float64Array, n: number, place: number, column: Floa
   const from = place * n;
   const pivot = column[place] as number;
   // Most rows of an inverse are mostly zeros: only the places that are not are touched.
-  const filled = new Int32Array(n);
+  const filled = forPlaces.asLeft(n);
   let size = 0;
   for (let i = 0; i < n; i++) {
     const entry = inverse[from + i] as number;
@@ -107,7 +114,7 @@ function eliminate(inverse: Float64Array, n: number, place: number, column: Floa
 /** Values of the basic variables from where all others rest. */
 export function recomputeValues(program: LinearProgram): void {
   const n = program.rows;
-  const rest = new Float64Array(n);
+  const rest = forRest.clean(n);
   for (let r = 0; r < n; r++) {
     if (program.rowPlace[r] === -1)
       addColumn(program, -1 - r, -restingValue(program, -1 - r), rest);
@@ -127,14 +134,15 @@ export function recomputeValues(program: LinearProgram): void {
 /** Dual prices of the rows and reduced costs of the columns. */
 export function recomputePrices(program: LinearProgram): void {
   const n = program.rows;
-  const prices = new Float64Array(n);
-  program.head.forEach((variable, place) => {
+  const prices = forPrices.clean(n);
+  for (let place = 0; place < n; place++) {
+    const variable = program.head[place] as number;
     const cost = variable < 0 ? 0 : (program.columns.cost[variable] as number);
-    if (cost === 0) return;
+    if (cost === 0) continue;
     for (let i = 0; i < n; i++) {
       prices[i] = (prices[i] as number) + cost * (program.inverse[place * n + i] as number);
     }
-  });
+  }
   for (let r = 0; r < n; r++)
     program.dual[r] = program.rowPlace[r] === -1 ? (prices[r] as number) : 0;
   for (const j of program.active) {

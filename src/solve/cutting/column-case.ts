@@ -107,7 +107,8 @@ export class ColumnCase {
   /** True when whole numbers show that nothing within these limits costs the target or less. */
   private isRuledOut(end: DualEnd): boolean {
     const { program } = this;
-    if (end.kind === 'optimal' && this.nextCost(Math.ceil(end.cost - 1e-6)) <= this.target) {
+    const relaxed = Math.ceil(end.cost - 1e-6);
+    if (end.kind === 'optimal' && relaxed <= this.target && this.nextCost(relaxed) <= this.target) {
       return false;
     }
     const prices = new Float64Array(program.dual);
@@ -121,7 +122,8 @@ export class ColumnCase {
       }
     }
     const { bound } = nodeBound(program, this.problem.demands, prices);
-    return this.nextCost(Math.ceil(bound / partsPerCent)) > this.target;
+    const least = Math.ceil(bound / partsPerCent);
+    return least > this.target || this.nextCost(least) > this.target;
   }
 
   /** The least cost of at least so much that can occur within the present limits. */

@@ -10,6 +10,9 @@ export type Cuts = {
   readonly settings: number;
   /** Boards cut that way now. */
   boards: number;
+  /** Ways found to share its pieces with other cuts, by the number of those and the kinds of both boards. */
+  readonly splits: Map<number, readonly Split[]>;
+  parts: readonly Part[] | undefined;
 };
 
 /** Some of the pieces of a board; `lengths` marks which lengths are among them. */
@@ -31,8 +34,6 @@ const marks = 31;
 export class CutBook {
   steps = 0;
   private readonly known = new Map<string, Cuts>();
-  private readonly parts = new Map<Cuts, readonly Part[]>();
-  private readonly splits = new Map<number, readonly Split[]>();
 
   constructor(private readonly problem: ReducedProblem) {}
 
@@ -45,7 +46,9 @@ export class CutBook {
     const { lengths } = this.problem;
     const load = counts.reduce((sum, count, i) => sum + count * (lengths[i] as number), 0);
     const settings = counts.filter(count => count > 0).length;
-    const cuts = { number: this.known.size, counts, load, settings, boards: 0 };
+    const number = this.known.size;
+    const splits = new Map<number, readonly Split[]>();
+    const cuts: Cuts = { number, counts, load, settings, boards: 0, splits, parts: undefined };
     this.known.set(key, cuts);
     return cuts;
   }
@@ -57,12 +60,12 @@ export class CutBook {
 
   /** Other ways to share the pieces of a board of kind `k` cut as `one` and a board of kind `l` cut as `other`. */
   splitsOf(k: number, one: Cuts, l: number, other: Cuts): readonly Split[] {
-    const most = 2 ** 16;
-    const key = ((k * this.problem.kinds.length + l) * most + one.number) * most + other.number;
-    const known = this.splits.get(key);
+    const kinds = this.problem.kinds.length;
+    const key = (other.number * kinds + k) * kinds + l;
+    const known = one.splits.get(key);
     if (known !== undefined) return known;
     const found = this.findSplits(one, other, [this.left(k, one), this.left(l, other)]);
-    this.splits.set(key, found);
+    one.splits.set(key, found);
     return found;
   }
 
@@ -92,15 +95,14 @@ export class CutBook {
 
   /** Parts of some cuts, shortest first, nothing among them. */
   private partsOf(cuts: Cuts): readonly Part[] {
-    const known = this.parts.get(cuts);
-    if (known !== undefined) return known;
+    if (cuts.parts !== undefined) return cuts.parts;
     const ways = cuts.counts.reduce((product, count) => product * (count + 1), 1);
     const counts = ways <= mostParts ? everyPart(cuts.counts) : handfuls(cuts.counts);
     const parts = counts
       .map(part => this.part(part))
       .sort((a, b) => a.load - b.load || a.lengths - b.lengths);
     this.steps += 10 * parts.length;
-    this.parts.set(cuts, parts);
+    cuts.parts = parts;
     return parts;
   }
 
@@ -122,10 +124,16 @@ function exchanged({ counts }: Cuts, give: Part, take: Part): number[] {
 
 /** Every choice of none, some or all pieces of each length. */
 function everyPart(counts: readonly number[]): number[][] {
-  let parts: number[][] = [[]];
-  for (const most of counts) {
-    const choices = Array.from({ length: most + 1 }, (_, count) => count);
-    parts = parts.flatMap(part => choices.map(count => [...part, count]));
+  const parts = [counts.map(() => 0)];
+  for (let i = counts.length - 1; i >= 0; i--) {
+    const before = parts.length;
+    for (let count = 1; count <= (counts[i] as number); count++) {
+      for (let at = 0; at < before; at++) {
+        const part = [...(parts[at] as number[])];
+        part[i] = count;
+        parts.push(part);
+      }
+    }
   }
   return parts;
 }

@@ -4,6 +4,11 @@ import type { Pivot } from './basis.js';
 import { pivot, refactor, solveColumn, tableauRow } from './basis.js';
 import type { LinearProgram } from './linear-program.js';
 import { lowerOf, restingValue, upperOf } from './linear-program.js';
+import { Slate } from './slate.js';
+
+const forColumns = new Slate();
+const forRows = new Slate();
+const forEntering = new Slate();
 
 /** A value may miss its limit by this much; lengths and counts are whole, so it is far below what matters. */
 const slack = 1e-7;
@@ -27,10 +32,10 @@ export type DualEnd =
  */
 export function solveDual(program: LinearProgram, cutoff: number, work: Work): DualEnd {
   const row = {
-    columns: new Float64Array(program.columns.size),
-    rows: new Float64Array(program.rows),
+    columns: forColumns.asLeft(program.columns.size),
+    rows: forRows.asLeft(program.rows),
   };
-  const column = new Float64Array(program.rows);
+  const column = forEntering.asLeft(program.rows);
   let cost = currentCost(program);
   const mostPivots = 50 + 10 * program.rows;
   for (let step = 0; step < mostPivots && !isSpent(work); step++) {
@@ -106,26 +111,24 @@ function chooseEntering(
   let best: number | undefined;
   let bestRatio = Infinity;
   let bestSize = 0;
-  const consider = (variable: number, entry: number, price: number, atUpper: boolean): void => {
+  const { rows, active, dual, reduced, rowAtUpper, columnAtUpper } = program;
+  const count = active.length;
+  for (let at = 0; at < rows + count; at++) {
+    const isRow = at < rows;
+    const index = isRow ? at : (active[at - rows] as number);
+    const entry = (isRow ? row.rows[index] : row.columns[index]) as number;
     const size = Math.abs(entry);
+    if (size < 1e-9) continue;
     // Raising needs an entry below 0 from a variable that can grow, or above 0 from one that can shrink.
-    if (size < 1e-9 || entry < 0 !== (raise !== atUpper)) return;
-    const ratio = Math.abs(price) / size;
-    if (ratio > bestRatio + 1e-9 || (ratio > bestRatio - 1e-9 && size <= bestSize)) return;
-    if (lowerOf(program, variable) === upperOf(program, variable)) return;
+    const atUpper = (isRow ? rowAtUpper[index] : columnAtUpper[index]) as boolean;
+    if (entry < 0 !== (raise !== atUpper)) continue;
+    const ratio = Math.abs((isRow ? dual[index] : reduced[index]) as number) / size;
+    if (ratio > bestRatio + 1e-9 || (ratio > bestRatio - 1e-9 && size <= bestSize)) continue;
+    const variable = isRow ? -1 - index : index;
+    if (lowerOf(program, variable) === upperOf(program, variable)) continue;
     best = variable;
     bestRatio = ratio;
     bestSize = size;
-  };
-  for (let r = 0; r < program.rows; r++) {
-    const entry = row.rows[r] as number;
-    if (entry !== 0)
-      consider(-1 - r, entry, program.dual[r] as number, program.rowAtUpper[r] as boolean);
-  }
-  for (const j of program.active) {
-    const entry = row.columns[j] as number;
-    if (entry !== 0)
-      consider(j, entry, program.reduced[j] as number, program.columnAtUpper[j] as boolean);
   }
   return best;
 }

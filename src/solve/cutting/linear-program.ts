@@ -106,7 +106,9 @@ export function admitColumns(program: LinearProgram): void {
     program.columnAtUpper.push(false);
     program.reduced.push(0);
   }
-  program.active = Int32Array.from(program.lower, (_, j) => j);
+  const active = new Int32Array(program.columns.size);
+  for (let j = 0; j < active.length; j++) active[j] = j;
+  program.active = active;
 }
 
 /** Adds a row that counts the marked columns, without limits yet. Returns its number. */
@@ -150,23 +152,26 @@ export function addColumn(
   factor: number,
   target: Float64Array,
 ): void {
-  const add = (row: number, value: number): void => {
-    target[row] = (target[row] as number) + factor * value;
-  };
   if (variable < 0) {
-    add(-1 - variable, -1);
+    const row = -1 - variable;
+    target[row] = (target[row] as number) - factor;
     return;
   }
   const { start, piece, amount, kind } = program.columns;
-  for (let k = start[variable] as number; k < (start[variable + 1] as number); k++) {
-    add(piece[k] as number, amount[k] as number);
+  const end = start[variable + 1] as number;
+  for (let k = start[variable] as number; k < end; k++) {
+    const row = piece[k] as number;
+    target[row] = (target[row] as number) + factor * (amount[k] as number);
   }
-  const kindRow = program.kindRow[kind[variable] as number] as number;
-  if (kindRow >= 0) add(kindRow, 1);
-  if (program.totalRow >= 0 && kindRow > noBoard) add(program.totalRow, 1);
-  program.extra.forEach((members, e) => {
-    if (members[variable] === 1) add(program.rows - program.extra.length + e, 1);
-  });
+  const { kindRow, totalRow, extra } = program;
+  const own = kindRow[kind[variable] as number] as number;
+  if (own >= 0) target[own] = (target[own] as number) + factor;
+  if (totalRow >= 0 && own > noBoard) target[totalRow] = (target[totalRow] as number) + factor;
+  const firstExtra = program.rows - extra.length;
+  for (let e = 0; e < extra.length; e++) {
+    if ((extra[e] as Uint8Array)[variable] !== 1) continue;
+    target[firstExtra + e] = (target[firstExtra + e] as number) + factor;
+  }
 }
 
 /** Where a variable that is not basic rests now. */

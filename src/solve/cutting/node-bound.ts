@@ -1,6 +1,9 @@
 import { partsPerCent } from './bound.js';
 import type { LinearProgram } from './linear-program.js';
 import { columnDot } from './linear-program.js';
+import { Slate } from './slate.js';
+
+const forWhole = new Slate();
 
 /** The most boards cut by column j that any plan without a needless board can have: enough for all its pieces. */
 export function mostUses(program: LinearProgram, demands: readonly number[], j: number): number {
@@ -26,7 +29,7 @@ export function nodeBound(
   demands: readonly number[],
   rowPrices: Float64Array,
 ): NodeBound {
-  const whole = new Float64Array(program.rows);
+  const whole = forWhole.asLeft(program.rows);
   let bound = 0;
   let largest = 0;
   const lefts = new Float64Array(program.active.length);

@@ -3,6 +3,11 @@ import { isSpent } from '../work.js';
 import { pivot, recomputeValues, refactor, solveColumn, tableauRow } from './basis.js';
 import type { LinearProgram } from './linear-program.js';
 import { lowerOf, upperOf } from './linear-program.js';
+import { Slate } from './slate.js';
+
+const forColumns = new Slate();
+const forRows = new Slate();
+const forEntering = new Slate();
 
 /** A price this close to 0 (in cents) counts as 0. */
 const priceSlack = 1e-8;
@@ -13,10 +18,10 @@ const priceSlack = 1e-8;
  */
 export function solvePrimal(program: LinearProgram, work: Work): boolean {
   const row = {
-    columns: new Float64Array(program.columns.size),
-    rows: new Float64Array(program.rows),
+    columns: forColumns.asLeft(program.columns.size),
+    rows: forRows.asLeft(program.rows),
   };
-  const column = new Float64Array(program.rows);
+  const column = forEntering.asLeft(program.rows);
   while (!isSpent(work)) {
     if (program.pivots > 60 + program.rows / 2 && !refactor(program, work)) return false;
     const entering = mostPromising(program);
