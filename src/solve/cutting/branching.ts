@@ -30,10 +30,11 @@ export function chooseCount(
   slack = nearWhole,
 ): Fraction | undefined {
   const byKind = new Array<number>(program.kindRow.length - 1).fill(0);
-  values.forEach((value, j) => {
+  for (let j = 0; j < values.length; j++) {
+    const value = values[j] as number;
     const k = program.columns.kind[j] as number;
-    if (k < byKind.length) byKind[k] = (byKind[k] as number) + value;
-  });
+    if (value !== 0 && k < byKind.length) byKind[k] = (byKind[k] as number) + value;
+  }
   const total = byKind.reduce((sum, count) => sum + count, 0);
   const all = { variable: -1 - program.totalRow, value: total };
   if (distance(total) > slack && splits(program, all)) return all;
@@ -74,10 +75,11 @@ function mostBroken(values: ArrayLike<number>, slack = nearWhole): number {
 function choosePattern(values: Float64Array): Fraction | undefined {
   let best = -1;
   let most = nearWhole;
-  values.forEach((value, j) => {
+  for (let j = 0; j < values.length; j++) {
+    const value = values[j] as number;
     const part = value - Math.floor(value);
     if (part > most && part < 1 - nearWhole) [best, most] = [j, part];
-  });
+  }
   return best < 0 ? undefined : { variable: best, value: values[best] as number };
 }
 

@@ -4,6 +4,7 @@ import { columnDot } from './linear-program.js';
 import { Slate } from './slate.js';
 
 const forWhole = new Slate();
+const forLefts = new Slate();
 
 /** The most boards cut by column j that any plan without a needless board can have: enough for all its pieces. */
 export function mostUses(program: LinearProgram, demands: readonly number[], j: number): number {
@@ -16,7 +17,7 @@ export function mostUses(program: LinearProgram, demands: readonly number[], j: 
   return most;
 }
 
-/** A bound in parts of a cent, and what each column in play loses at the prices behind it. */
+/** A bound in parts of a cent, and what each column in play loses at the prices behind it (until the next bound). */
 export type NodeBound = { readonly bound: number; readonly left: Float64Array };
 
 /**
@@ -32,7 +33,7 @@ export function nodeBound(
   const whole = forWhole.asLeft(program.rows);
   let bound = 0;
   let largest = 0;
-  const lefts = new Float64Array(program.active.length);
+  const lefts = forLefts.asLeft(program.active.length);
   for (let r = 0; r < program.rows; r++) {
     let price = Math.floor((rowPrices[r] as number) * partsPerCent);
     let limit = (price >= 0 ? program.rowLower[r] : program.rowUpper[r]) as number;
@@ -91,10 +92,17 @@ export function stillUsable(
   { bound, left }: NodeBound,
   limit: number,
 ): Int32Array {
-  return program.active.filter(
-    (j, place) =>
-      bound + (left[place] as number) <= limit ||
-      program.lower[j] !== 0 ||
-      program.columnPlace[j] !== -1,
-  );
+  const { active, lower, columnPlace } = program;
+  const stays = (place: number): boolean => {
+    const j = active[place] as number;
+    return bound + (left[place] as number) <= limit || lower[j] !== 0 || columnPlace[j] !== -1;
+  };
+  let size = 0;
+  for (let place = 0; place < active.length; place++) if (stays(place)) size++;
+  if (size === active.length) return active;
+  const usable = new Int32Array(size);
+  for (let place = 0, at = 0; at < size; place++) {
+    if (stays(place)) usable[at++] = active[place] as number;
+  }
+  return usable;
 }
