@@ -11,6 +11,14 @@ export type Goods = {
 /** A board to fill: only fillings worth more than `over` are of interest. */
 export type Target = { readonly room: number; readonly over: number };
 
+/** So many pieces of one length, packed together. */
+type Chunk = {
+  readonly item: number;
+  readonly count: number;
+  readonly length: number;
+  readonly value: number;
+};
+
 export type Filling = { readonly value: number; readonly counts: number[] };
 
 /**
@@ -27,10 +35,11 @@ export class Knapsack {
   private nextValue = new Float64Array(256);
   private nextTrace = new Int32Array(256);
   private size = 0;
-  /** Each packing step remembers the one before it. */
-  private before: number[] = [];
-  private item: number[] = [];
-  private taken: number[] = [];
+  /** Each packing step remembers the one before it, and in which merge it was packed. */
+  private before = new Int32Array(1024);
+  private merge = new Int32Array(1024);
+  private remembered = 0;
+  private merges: Chunk[] = [];
 
   solve(goods: Goods, targets: readonly Target[], work: Work): (Filling | undefined)[] {
     if (targets.length === 0) return [];
@@ -53,9 +62,8 @@ export class Knapsack {
     this.length[0] = 0;
     this.value[0] = 0;
     this.trace[0] = -1;
-    this.before = [];
-    this.item = [];
-    this.taken = [];
+    this.remembered = 0;
+    this.merges = [];
   }
 
   /** Packs 1, 2, 4 ... pieces of one length, so that every number of them can come about. */
@@ -67,24 +75,22 @@ export class Knapsack {
     const length = goods.lengths[i] as number;
     const widest = (rooms.at(-1) as Target).room;
     let left = Math.min(goods.demands[i] as number, Math.floor(widest / length));
-    for (let chunk = 1; left > 0; chunk *= 2) {
-      const count = Math.min(chunk, left);
+    for (let size = 1; left > 0; size *= 2) {
+      const count = Math.min(size, left);
       left -= count;
-      this.merge(
-        { item: i, count, length: count * length, value: count * (goods.worth[i] as number) },
-        rooms,
-        left > 0 ? now : after,
-      );
+      const value = count * (goods.worth[i] as number);
+      const chunk = { item: i, count, length: count * length, value };
+      this.pack(chunk, rooms, left > 0 ? now : after);
     }
   }
 
-  private merge(
-    step: { item: number; count: number; length: number; value: number },
-    rooms: readonly Target[],
-    density: number,
-  ): void {
+  /** Merges the fillings so far with the same ones and a chunk more. */
+  private pack(chunk: Chunk, rooms: readonly Target[], density: number): void {
     this.reserve(2 * this.size);
     const { length, value, trace, nextLength, nextValue, nextTrace, size } = this;
+    const { before, merge } = this;
+    const number = this.merges.push(chunk) - 1;
+    let remembered = this.remembered;
     const floors = floorsOf(rooms, density);
     const widest = (rooms.at(-1) as Target).room;
     let room = 0;
@@ -94,12 +100,12 @@ export class Knapsack {
     let grown = 0;
     while (true) {
       const oldLength = old < size ? (length[old] as number) : Infinity;
-      const grownLength = grown < size ? (length[grown] as number) + step.length : Infinity;
+      const grownLength = grown < size ? (length[grown] as number) + chunk.length : Infinity;
       const isOld = oldLength <= grownLength;
       const l = isOld ? oldLength : grownLength;
       if (l > widest) break;
       const from = isOld ? old++ : grown++;
-      const v = isOld ? (value[from] as number) : (value[from] as number) + step.value;
+      const v = isOld ? (value[from] as number) : (value[from] as number) + chunk.value;
       if (v <= last) continue;
       while (l > (rooms[room] as Target).room) room++;
       if (v - density * l <= (floors[room] as number)) continue;
@@ -108,38 +114,34 @@ export class Knapsack {
       if (out > 0 && nextLength[out - 1] === l) out--;
       nextLength[out] = l;
       nextValue[out] = v;
-      nextTrace[out++] = isOld
-        ? (trace[from] as number)
-        : this.remember(trace[from] as number, step);
+      if (isOld) nextTrace[out++] = trace[from] as number;
+      else {
+        before[remembered] = trace[from] as number;
+        merge[remembered] = number;
+        nextTrace[out++] = remembered++;
+      }
     }
     this.size = out;
+    this.remembered = remembered;
     [this.length, this.nextLength] = [nextLength, length];
     [this.value, this.nextValue] = [nextValue, value];
     [this.trace, this.nextTrace] = [nextTrace, trace];
   }
 
-  private remember(before: number, step: { item: number; count: number }): number {
-    this.before.push(before);
-    this.item.push(step.item);
-    this.taken.push(step.count);
-    return this.before.length - 1;
-  }
-
+  /** Room for so many fillings, and for remembering as many more steps. */
   private reserve(size: number): void {
-    if (this.nextLength.length >= size) return;
-    const grow = (old: Float64Array) => {
-      const wider = new Float64Array(2 * size);
-      wider.set(old);
-      return wider;
-    };
-    this.length = grow(this.length);
-    this.value = grow(this.value);
-    this.nextLength = grow(this.nextLength);
-    this.nextValue = grow(this.nextValue);
-    const wider = new Int32Array(2 * size);
-    wider.set(this.trace);
-    this.trace = wider;
-    this.nextTrace = new Int32Array(2 * size);
+    if (this.nextLength.length < size) {
+      this.length = wider(this.length, new Float64Array(2 * size));
+      this.value = wider(this.value, new Float64Array(2 * size));
+      this.trace = wider(this.trace, new Int32Array(2 * size));
+      this.nextLength = new Float64Array(2 * size);
+      this.nextValue = new Float64Array(2 * size);
+      this.nextTrace = new Int32Array(2 * size);
+    }
+    const steps = this.remembered + size;
+    if (this.before.length >= steps) return;
+    this.before = wider(this.before, new Int32Array(2 * steps));
+    this.merge = wider(this.merge, new Int32Array(2 * steps));
   }
 
   private best({ room, over }: Target, lengths: number): Filling | undefined {
@@ -148,11 +150,17 @@ export class Knapsack {
     if (place < 0 || (this.value[place] as number) <= over) return undefined;
     const counts = new Array<number>(lengths).fill(0);
     for (let at = this.trace[place] as number; at >= 0; at = this.before[at] as number) {
-      const item = this.item[at] as number;
-      counts[item] = (counts[item] as number) + (this.taken[at] as number);
+      const { item, count } = this.merges[this.merge[at] as number] as Chunk;
+      counts[item] = (counts[item] as number) + count;
     }
     return { value: this.value[place] as number, counts };
   }
+}
+
+/** The same numbers in a longer array. */
+function wider<T extends Float64Array | Int32Array>(old: T, next: T): T {
+  next.set(old);
+  return next;
 }
 
 /**
