@@ -1,3 +1,4 @@
+import type { Display } from '../measure/quantities.js';
 import { type SetOut, setOut } from '../model/setout.js';
 import type { Assembly, NotchRule, Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
@@ -47,27 +48,50 @@ export function sawing(recipe: Recipe, answers: Answers, { out, setting, bench }
   };
 }
 
+type Bought = Pick<Sawing, 'purchases' | 'cutList'>;
+
 type Before = {
   readonly alike: readonly Batch[];
   readonly rows: readonly CutRow[];
   readonly out: Standing;
   /** The boards that were bought by that plan. */
-  readonly bought: () => {
-    readonly purchases: readonly Purchase[];
-    readonly cutList: readonly CutRow[];
-  };
+  readonly bought: () => Bought;
 };
 
-/** The piece by recipe and answers alone: its marks stay, and its boards are the ones that lie there. */
+type Known = { readonly display: Display; readonly before: Before | undefined };
+
+const known = new WeakMap<Recipe, WeakMap<Answers, Known>>();
+
+/**
+ * The piece by recipe and answers alone: its marks stay, and its boards are the ones that lie there. Worked out once
+ * for a recipe and its answers: every length that is measured later asks for it.
+ */
 function beforeMeasuring(recipe: Recipe, answers: Answers, setting: Setting): Before | undefined {
-  const out = setOut(recipe, answers, {
-    wet: setting.dryness.wetSections,
-    display: setting.display,
-  });
+  const { display } = setting;
+  const ofRecipe = known.get(recipe) ?? new WeakMap<Answers, Known>();
+  known.set(recipe, ofRecipe);
+  const found = ofRecipe.get(answers);
+  if (found?.display === display) return found.before;
+  const before = plannedBefore(recipe, answers, setting);
+  ofRecipe.set(answers, { display, before });
+  return before;
+}
+
+function plannedBefore(recipe: Recipe, answers: Answers, setting: Setting): Before | undefined {
+  const { display, dryness } = setting;
+  const out = setOut(recipe, answers, { wet: dryness.wetSections, display });
   if (!out.ok) return undefined;
   const { alike, rows } = rowsOf(recipe, { out, kept: undefined, setting });
-  const bought = () => ({ purchases: purchases(rows, setting), cutList: rows });
-  return { alike, rows, out, bought };
+  let bought: Bought | undefined;
+  return {
+    alike,
+    rows,
+    out,
+    bought: () => {
+      bought ??= { purchases: purchases(rows, setting), cutList: rows };
+      return bought;
+    },
+  };
 }
 
 type RowsOf = Pick<Given, 'out' | 'setting'> & { readonly kept: Kept | undefined };

@@ -73,6 +73,25 @@ describe('boards narrower than they are sold', () => {
   });
 });
 
+describe('one length measured after another', () => {
+  test('gives the plan that it gives alone, whatever was asked before', () => {
+    const bench = {
+      measured: new Map([['2x4.width', inches(3 + 3 / 8)]]),
+      cut: [],
+      isBought: true,
+    };
+    const deep = {
+      ...usualAnswers(BENCH),
+      seat_depth: { kind: 'length', value: inches(20) } as const,
+    };
+    const alone = makePlan({ ...BENCH }, { ...deep }, SIXTEENTHS, bench);
+    makePlan(BENCH, usualAnswers(BENCH), SIXTEENTHS, bench);
+    makePlan(BENCH, deep, { ...SIXTEENTHS, grid: inches(1 / 32) }, bench);
+    makePlan(BENCH, deep, SIXTEENTHS, { ...bench, measured: new Map() });
+    expect(makePlan(BENCH, deep, SIXTEENTHS, bench)).toEqual(alone);
+  });
+});
+
 describe('frames that stand otherwise than drawn', () => {
   test('an opening 1/16 in higher makes its infill 1/16 in longer, and only its', () => {
     // 15 in less two rails of 3-1/2 in is 8 in; the slats have 1/16 in of play at each end.

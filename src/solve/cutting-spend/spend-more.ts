@@ -50,14 +50,17 @@ export function amountOf(wish: Wish, problem: CuttingProblem, { boards }: Cuttin
     case 'boards':
       return -boards.filter(({ stock }) => isForSale(stockOf(problem, stock))).length;
     case 'settings':
-      return -settingsOf(problem, boards);
+      return -setsOfTheStop(problem, boards);
     case 'offcut':
       return Math.max(0, ...boards.map(({ offcut }) => offcut));
   }
 }
 
-/** Settings of the stop where equal boards are cut in a row: each length once for each such row. */
-function settingsOf({ pieces }: CuttingProblem, boards: readonly CutBoard[]): number {
+/**
+ * How often the stop is set where equal boards are cut in a row: each length once for each such row. Boards of another
+ * length of the store are another row, even with the same pieces.
+ */
+function setsOfTheStop({ pieces }: CuttingProblem, boards: readonly CutBoard[]): number {
   const lengthOf = new Map(pieces.map(({ id, length }) => [id, length]));
   const rows = new Map(
     boards.map(({ stock, cuts }) => {
