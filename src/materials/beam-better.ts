@@ -1,8 +1,9 @@
+import { capital } from '../measure/capital.js';
 import { formatLength } from '../measure/format-length.js';
 import { inches } from '../measure/inch.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { snapDown } from '../measure/round.js';
-import { atMost, sameLength } from '../measure/tolerance.js';
+import { atMost, lessThan, sameLength } from '../measure/tolerance.js';
 import { type BeamCase, type BeamCheck, checkBeam } from './beam-check.js';
 import { strengthOf } from './design-values-species.js';
 import { SECTIONS, type Section } from './section.js';
@@ -33,27 +34,25 @@ export function longestSpan(beam: BeamCase, display: Display, upTo: Mm): Mm | un
   return snapDown(good, display.grid);
 }
 
-type Board = { readonly thickness: Mm; readonly width: Mm };
-
-/** Sections of one family lie farther apart than a board falls short of its label: common practice. */
-const SHORT_OF_LABEL: Mm = 6.35;
+/** The board as it is sold: a measured one may be thinner or narrower than its label. */
+export type SoldAs = { readonly wood: Species; readonly section: Section };
 
 /**
  * What would hold instead, the least change first: the board on edge, a support closer by, the next
  * thicker or deeper section of the same family. Empty when the beam holds already.
  */
-export function betterBeams(beam: BeamCase, wood: Species, display: Display): readonly Better[] {
+export function betterBeams(beam: BeamCase, sold: SoldAs, display: Display): readonly Better[] {
   const first = checkBeam(beam, display);
   if (first.verdict === 'holds by this sum') return [];
-  return [...onEdge(beam, display), ...closer(beam, display), ...stouter(beam, wood, display)];
+  return [...onEdge(beam, display), ...closer(beam, display), ...stouter(beam, sold, display)];
 }
 
 /** The suggestions as one sentence; empty when there is nothing to better. */
-export function betterWords(beam: BeamCase, wood: Species, display: Display): string {
-  const [first, ...rest] = betterBeams(beam, wood, display).map(({ say }) => say);
+export function betterWords(beam: BeamCase, sold: SoldAs, display: Display): string {
+  const [first, ...rest] = betterBeams(beam, sold, display).map(({ say }) => say);
   if (first === undefined) return '';
   const words = [first, ...rest].join(', or ');
-  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+  return `${capital(words)}.`;
 }
 
 function onEdge(beam: BeamCase, display: Display): readonly Better[] {
@@ -71,39 +70,37 @@ function closer(beam: BeamCase, display: Display): readonly Better[] {
 }
 
 /** The smallest section of the family that is no smaller either way and holds. */
-function stouter(beam: BeamCase, wood: Species, display: Display): readonly Better[] {
+function stouter(
+  beam: BeamCase,
+  { wood, section: own }: SoldAs,
+  display: Display,
+): readonly Better[] {
   const { board } = beam.use;
   const bigger = SECTIONS.filter(
-    section => section.family === familyOf(board) && isStouter(section, board),
+    section => section.family === own.family && isStouter(section, board),
   ).sort((a, b) => a.width * a.thickness - b.width * b.thickness);
   for (const section of bigger) {
     const use = { ...beam.use, board: section };
     const check = checkBeam({ ...beam, use, wood: strengthOf(wood, section.width) }, display);
     if (check.verdict === 'holds by this sum') {
-      return [{ say: `use a ${section.name}${ofFullSize(section, board, display)}`, check }];
+      const label = section.name === own.name ? fullSize(section, board, display) : '';
+      return [{ say: `use a ${section.name}${label}`, check }];
     }
   }
   return [];
 }
 
+type Board = Pick<Section, 'thickness' | 'width'>;
+
 /** A board that came out less than its label says is bettered by one that is what its label says. */
-function ofFullSize(section: Section, board: Board, display: Display): string {
-  const isLabel =
-    section.width - board.width < SHORT_OF_LABEL &&
-    section.thickness - board.thickness < SHORT_OF_LABEL;
-  return isLabel ? ` that really is ${formatLength(section.width, display)} wide` : '';
+function fullSize(label: Section, board: Board, display: Display): string {
+  const isNarrow = lessThan(board.width, label.width);
+  const size = formatLength(isNarrow ? label.width : label.thickness, display);
+  return ` that really is ${size} ${isNarrow ? 'wide' : 'thick'}`;
 }
 
 function isStouter(section: Section, board: Board): boolean {
   const same =
     sameLength(section.thickness, board.thickness) && sameLength(section.width, board.width);
   return !same && atMost(board.thickness, section.thickness) && atMost(board.width, section.width);
-}
-
-function familyOf(board: Board): Section['family'] {
-  const same = SECTIONS.find(
-    section =>
-      sameLength(section.thickness, board.thickness) && sameLength(section.width, board.width),
-  );
-  return same === undefined ? 'us-dry' : same.family;
 }

@@ -1,3 +1,4 @@
+import { capital } from './capital.js';
 import { type Parsed, parsed, quoted, unreadable } from './parsed.js';
 
 /** A day of the calendar, `2026-12-04`. */
@@ -91,14 +92,14 @@ const FULL_NAMES = 'monday tuesday wednesday thursday friday saturday sunday'.sp
 
 /** @example weekdayWords('fri') // 'Fri' */
 export function weekdayWords(day: Weekday): string {
-  return day.slice(0, 1).toUpperCase() + day.slice(1);
+  return capital(day);
 }
 
 /** @example formatDay('2026-12-04') // 'Fri Dec 4' */
 export function formatDay(day: CalendarDay): string {
   const [, month = '1', date = '1'] = day.split('-');
   const name = MONTHS[Number(month) - 1] ?? '';
-  return `${weekdayWords(weekdayOf(day))} ${name.slice(0, 1).toUpperCase()}${name.slice(1)} ${Number(date)}`;
+  return `${weekdayWords(weekdayOf(day))} ${capital(name)} ${Number(date)}`;
 }
 
 /** @example formatDayAndYear('2026-12-04') // 'Fri Dec 4 2026' */

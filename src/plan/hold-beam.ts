@@ -57,7 +57,7 @@ export function checkPlaced(
   return {
     check: checkBeam(beam, display),
     span,
-    better: betterWords(beam, species, display),
+    better: betterWords(beam, { wood: species, section: bearings.beam.section }, display),
     assumed: assumedWords(wood, use.board.thickness),
     source: sourceText(wood.values.source),
   };

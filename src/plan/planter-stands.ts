@@ -1,3 +1,4 @@
+import { capital } from '../measure/capital.js';
 import type { Model, Part } from '../model/part.js';
 import type { StackWish } from '../model/stack.js';
 import type { Recipe, StackRule } from '../recipe/recipe.js';
@@ -60,6 +61,5 @@ function stepsThatSet(path: string, { steps }: Recipe): readonly string[] {
 
 /** `planter_box` is "Planter box". */
 function inWords(id: string): string {
-  const words = id.replaceAll('_', ' ');
-  return words.slice(0, 1).toUpperCase() + words.slice(1);
+  return capital(id.replaceAll('_', ' '));
 }

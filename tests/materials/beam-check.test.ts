@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { betterBeams, betterWords, longestSpan } from '../../src/materials/beam-better.js';
 import { type BeamCase, checkBeam, sagText } from '../../src/materials/beam-check.js';
 import { strengthOf } from '../../src/materials/design-values-species.js';
+import { sectionNamed } from '../../src/materials/section.js';
 import { speciesNamed } from '../../src/materials/species.js';
 import { MILLIMETERS, SIXTEENTHS } from '../../src/measure/displays.js';
 import { inches, toInches } from '../../src/measure/inch.js';
@@ -13,6 +14,12 @@ function wood(name: string) {
   const found = speciesNamed(name);
   if (found === undefined) throw new Error(`${name} is missing`);
   return found;
+}
+
+function soldAs(name: string, species = 'redwood') {
+  const section = sectionNamed(name);
+  if (section === undefined) throw new Error(`${name} is missing`);
+  return { wood: wood(species), section };
 }
 
 type Told = {
@@ -184,7 +191,7 @@ describe('what must always be so', () => {
     fc.assert(
       fc.property(beams, spans, (told, span) => {
         const asked = beam({ ...told, span });
-        for (const { check } of betterBeams(asked, wood(told.species), SIXTEENTHS)) {
+        for (const { check } of betterBeams(asked, soldAs('2x4', told.species), SIXTEENTHS)) {
           expect(check.verdict).not.toBe('does not hold by this sum');
         }
       }),
@@ -195,22 +202,37 @@ describe('what must always be so', () => {
 
 describe('what to change', () => {
   test('a beam that holds needs nothing', () => {
-    expect(betterWords(beam({ span: 36 }), wood('redwood'), SIXTEENTHS)).toBe('');
+    expect(betterWords(beam({ span: 36 }), soldAs('2x4'), SIXTEENTHS)).toBe('');
   });
 
   // By hand: flat 2x4 redwood, 250 lb: 0.9 x 1196 x 1.3125 x 4 / 250 = 22.6 in by strength; sag
   // L/240: 250 L^2 x 240 = 48 x 0.9e6 x 0.984, L = 26.6 in. On edge 48 in: 0.9 x 1087.5 x 3.0625 x 4 / 250 = 47.96.
   test('flat boards are turned on edge, or get a support closer by', () => {
     const flat = beam({ stands: 'flat', span: 36 });
-    const words = betterWords(flat, wood('redwood'), SIXTEENTHS);
+    const words = betterWords(flat, soldAs('2x4'), SIXTEENTHS);
     expect(words).toMatch(/^Stand it on edge, or bring the supports within 22-9\/16 in, or use a /);
   });
 
   // By hand: a 2x4 that is 3-3/8 in wide: 1.5 x 3.375^2 / 6 = 2.848 in3, x 1087.5 psi x 0.9 x 4 / 250 = 44.6 in;
   // of 3-1/2 in it is 47.96 in, as above: 46 in lies between.
   test('a board narrower than its label is bettered by one that is what its label says', () => {
-    const words = betterWords(beam({ width: 3.375, span: 46 }), wood('redwood'), SIXTEENTHS);
+    const words = betterWords(beam({ width: 3.375, span: 46 }), soldAs('2x4'), SIXTEENTHS);
     expect(words).toMatch(/or use a 2x4 that really is 3-1\/2 in wide\.$/);
+  });
+
+  // By hand: a 2x6 dressed 1/4 in too narrow is 5-1/4 in: 1.5 x 5.25^2 / 6 = 6.891 in3; redwood No. 2 at 942.5 psi bears
+  // 0.9 x 942.5 x 6.891 x 4 / 500 = 46.8 in of span under 500 lb in the middle, 5-1/2 in (7.5625 in3) 51.3 in.
+  test('however much it lacks, the label that it was sold by is what is offered', () => {
+    const asked = beam({ width: 5.25, span: 49, load: 500 });
+    expect(betterWords(asked, soldAs('2x6'), SIXTEENTHS)).toMatch(
+      /or use a 2x6 that really is 5-1\/2 in wide\.$/,
+    );
+  });
+
+  // A metric board that measures 43 x 92 mm is in no table, but its section is: what is offered is sold beside it.
+  test('a metric board that came out smaller is offered a metric one', () => {
+    const asked = beam({ thickness: 43 / 25.4, width: 92 / 25.4, span: 64 });
+    expect(betterWords(asked, soldAs('45x95'), MILLIMETERS)).toMatch(/use a 45x\d+/);
   });
 
   test('the longest span is rounded down to the tape', () => {

@@ -90,7 +90,7 @@ function work(given: Given): WorkResult {
     species: wood.value,
     check: checkBeam(beam, display),
     longest: longestSpan(beam, display, LONGEST_SPAN),
-    better: betterWords(beam, wood.value, display),
+    better: betterWords(beam, { wood: wood.value, section: section.value }, display),
     display,
   };
   const { check } = worked;

@@ -1,3 +1,4 @@
+import { capital } from '../../measure/capital.js';
 import type { Part } from '../../model/part.js';
 import type { Plan } from '../../plan/plan.js';
 import { CORNER_SIGHTS } from '../corner/corner-sight.js';
@@ -19,7 +20,7 @@ export function assemblyDrawings(plan: Plan): readonly JointDrawing[] {
   return [...stands].map(([use, stand]) => {
     const parts = plan.model.parts.filter(({ id }) => isDirectlyIn(id, stand));
     const name = use.replaceAll('.', ', ').replaceAll('_', ' ');
-    const title = `${name.charAt(0).toUpperCase()}${name.slice(1)}, pulled apart`;
+    const title = `${capital(name)}, pulled apart`;
     return {
       key: use,
       title,

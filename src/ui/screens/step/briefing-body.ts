@@ -1,3 +1,4 @@
+import { capital } from '../../../measure/capital.js';
 import { hanging } from '../../../text/page-lines.js';
 import { wrap } from '../../../text/wrap.js';
 import { dayWords } from '../../../workbook/clock-words.js';
@@ -39,7 +40,7 @@ function gap({ roomy }: Style): readonly Row[] {
 
 function heading({ name }: ToldTool, { ascii }: Style): Row {
   const text = plainer(ascii)(name);
-  return { text: text.charAt(0).toUpperCase() + text.slice(1), tone: 'heed' };
+  return { text: capital(text), tone: 'heed' };
 }
 
 function plainlyRows({ plainly }: ToldTool, { columns, ascii }: Style): readonly Row[] {
