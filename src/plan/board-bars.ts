@@ -11,17 +11,25 @@ type Cut = { readonly mark: string; readonly length: Mm };
 
 type Saw = { readonly start: Mm; readonly kerf: Mm; readonly display: Display };
 
-/** Pieces along a board from where the first begins, a blade between each two. */
-export function pieceStretches(
-  cuts: readonly Cut[],
-  { start, kerf, display }: Saw,
-): readonly Stretch[] {
+/** Where pieces begin and end along a board, from where the first begins, a blade between each two. */
+export function alongBoard<C extends { readonly length: Mm }>(
+  cuts: readonly C[],
+  { start, kerf }: Pick<Saw, 'start' | 'kerf'>,
+): readonly { readonly cut: C; readonly from: Mm; readonly to: Mm }[] {
   let at = start;
-  return cuts.map(({ mark, length }): Stretch => {
+  return cuts.map(cut => {
     const from = at;
-    at += length + kerf;
-    const labels = [`${mark} ${formatLength(length, display)}`, mark];
-    return { kind: 'piece', from, to: from + length, labels };
+    const to = from + cut.length;
+    at = to + kerf;
+    return { cut, from, to };
+  });
+}
+
+/** The same as stretches of a drawing. */
+export function pieceStretches(cuts: readonly Cut[], saw: Saw): readonly Stretch[] {
+  return alongBoard(cuts, saw).map(({ cut: { mark, length }, from, to }): Stretch => {
+    const labels = [`${mark} ${formatLength(length, saw.display)}`, mark];
+    return { kind: 'piece', from, to, labels };
   });
 }
 

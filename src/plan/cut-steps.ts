@@ -90,8 +90,14 @@ function slackLines({ rows }: Setting, { purchases, display }: Worked): readonly
   return knotLines(told, display);
 }
 
+/** `stretcher and slats`: what there is one of is told as one. */
 function namesOf({ rows }: Setting): string {
-  return listWords([...new Set(rows.map(({ row }) => plural(row.name.toLowerCase())))]);
+  const counts = new Map<string, number>();
+  for (const { row, pieces } of rows) {
+    const name = row.name.toLowerCase();
+    counts.set(name, (counts.get(name) ?? 0) + pieces.length);
+  }
+  return listWords([...counts].map(([name, count]) => (count === 1 ? name : plural(name))));
 }
 
 function settingsOf(rows: readonly CutRow[], wanted: ReadonlySet<string>): readonly Setting[] {

@@ -21,16 +21,3 @@ export function unfoundAsTheyCome({ boards, kerf, trim }: Purchase): readonly Un
   }
   return [...unfound.values()];
 }
-
-/** Where each piece of a board ends on the tape, hooked over the squared end; a blade between each two. */
-export function tapeMarks(
-  cuts: readonly { readonly length: Mm }[],
-  { kerf }: Pick<Purchase, 'kerf'>,
-): readonly Mm[] {
-  let from = 0;
-  return cuts.map(({ length }) => {
-    const to = from + length;
-    from = to + kerf;
-    return to;
-  });
-}

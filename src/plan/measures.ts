@@ -39,7 +39,10 @@ export function measureRows({ rules, rows, measured, planned }: Given): readonly
   });
 }
 
-/** Farther from the plan than a quarter, something else was measured, or the number was mistyped. */
+/**
+ * Farther from the plan than a quarter, something else was measured, or the number was mistyped. A
+ * judgment of ours.
+ */
 const FAR = 0.25;
 
 export function isFar(measured: Mm, planned: Mm): boolean {

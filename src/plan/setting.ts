@@ -42,6 +42,7 @@ export type SessionHabit = {
 /** Common practice: 1/4 to 1/2 in comes off a factory end so that it is square. */
 export const SQUARING_TRIM: Mm = inches(1 / 4);
 
+/** An evening; a guess of ours, asked. */
 const USUAL_SESSION_HOURS = 3;
 
 /**
@@ -94,8 +95,10 @@ function hoursOf(answers: Answers): number {
   return answer?.kind === 'hours' ? answer.value : USUAL_SESSION_HOURS;
 }
 
+/** After work and supper; a guess of ours, asked first of all. */
 const USUAL_FROM: Minutes = 18 * 60;
 const MIDNIGHT: Minutes = 24 * 60;
+/** From memory, unchecked: many towns want quiet from 22:00. Asked, since the rule of the house decides. */
 const USUAL_NOISE_UNTIL: Minutes = 22 * 60;
 
 function habitOf(answers: Answers, length: Minutes): SessionHabit {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { inches, toInches } from '../../src/measure/inch.js';
-import { tapeMarks, unfoundAsTheyCome } from '../../src/plan/keep-numbers.js';
+import { alongBoard } from '../../src/plan/board-bars.js';
+import { unfoundAsTheyCome } from '../../src/plan/keep-numbers.js';
 import { boardsPage } from '../../src/plan/pages/boards-page.js';
 import { cutPage } from '../../src/plan/pages/cut-page.js';
 import { pageLines } from '../../src/text/page-lines.js';
@@ -50,7 +51,9 @@ describe('which board a piece is cut from', () => {
 // By hand: 48, then 1/8 in blade and 34-1/2 in more are 82-5/8 in.
 test('marks on the tape have a blade between each two pieces', () => {
   const cuts = [{ length: inches(48) }, { length: inches(34.5) }];
-  expect(tapeMarks(cuts, { kerf: inches(1 / 8) }).map(toInches)).toEqual([48, 82.625]);
+  const pieces = alongBoard(cuts, { start: 0, kerf: inches(1 / 8) });
+  expect(pieces.map(({ to }) => toInches(to))).toEqual([48, 82.625]);
+  expect(pieces.map(({ from }) => toInches(from))).toEqual([0, 48.125]);
 });
 
 describe('the pages of boards and cuts', () => {

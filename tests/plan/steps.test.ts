@@ -45,6 +45,13 @@ describe('the steps of the bench', () => {
     expect(stops).toEqual(['48 in', '18 in', '17 in', '15 in', '11-1/2 in']);
   });
 
+  // A bench of 72 in has one stretcher: "stretchers" would have somebody look for the others.
+  test('tell one piece as one', () => {
+    const long = planOf(BENCH, { seat_length: length(72) });
+    const one = long.steps.filter(({ tally, phase }) => phase === 'cut' && tally?.count === 1);
+    expect(one.map(({ title }) => title.replace(/.*: /, ''))).toEqual(['stretcher']);
+  });
+
   // Source: by hand: 6 panels of 18 in with two rails each, and 13 slats of the same length.
   test('cut rails and slats of one length at one setting', () => {
     const at18 = plan.steps.find(it => it.big?.text === '18 in');

@@ -1,8 +1,8 @@
 import { formatLength } from '../../measure/format-length.js';
 import { snap } from '../../measure/round.js';
 import type { Block } from '../../text/page.js';
-import { groupAlike, isCutAlike } from '../board-bars.js';
-import { tapeMarks, unfoundAsTheyCome } from '../keep-numbers.js';
+import { alongBoard, groupAlike, isCutAlike } from '../board-bars.js';
+import { unfoundAsTheyCome } from '../keep-numbers.js';
 import type { Plan, Purchase } from '../plan.js';
 
 /** How the stop is set, and which boards a piece may come from. */
@@ -49,8 +49,8 @@ export function tapeBlocks(plan: Plan): readonly Block[] {
     groupAlike(purchase.boards, isCutAlike).map(([board, ...others]) => [
       purchase.section,
       others.length > 0 ? `${board.number}-${others.at(-1)?.number}` : String(board.number),
-      tapeMarks(board.cuts, purchase)
-        .map((at, number) => `${board.cuts[number]?.mark ?? ''} ${mark(at)}`)
+      alongBoard(board.cuts, { start: 0, kerf: purchase.kerf })
+        .map(({ cut, to }) => `${cut.mark} ${mark(to)}`)
         .join(', ') + unit,
     ]),
   );
