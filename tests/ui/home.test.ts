@@ -129,18 +129,26 @@ describe('all builds', () => {
   test('one gets another name; nothing happens before enter', async () => {
     await allBuilds([build('One'), build('Two')]);
     await shown.press('n');
-    await shown.until('New name: One');
-    await shown.press(' for the roof');
+    await shown.until('New name > One');
+    await shown.press('\x1b[C', ...' for the roof');
     expect(shown.bench.lines.map(({ name }) => name)).toEqual(['One', 'Two']);
     await shown.press('\r');
     expect(await shown.until('> One for the roof')).toContain('[n] new name');
   });
 
+  test('what is typed takes the place of the old name, and nothing typed keeps it', async () => {
+    await allBuilds([build('One'), build('Two')]);
+    await shown.press('n', ...'Uno', '\r');
+    await shown.until('> Uno');
+    await shown.press('n', '\r');
+    expect(await shown.until('[n] new name')).toContain('> Uno');
+  });
+
   test('escape keeps the old name', async () => {
     await allBuilds([build('One')]);
     await shown.press('n');
-    await shown.until('New name: One');
-    await shown.press('xyz', '\x1b');
+    await shown.until('New name > One');
+    await shown.press(...'xyz', '\x1b');
     await shown.until('All builds');
     expect(shown.bench.lines.map(({ name }) => name)).toEqual(['One']);
   });

@@ -99,6 +99,18 @@ describe('back and forth', () => {
     expect(shown.text()).toMatch(/How long is it\? +36 in \(usual\)/);
   });
 
+  test('what is suggested gives way to what is typed, a list too, and right changes it', async () => {
+    await toLength();
+    expect(shown.text()).toContain('> 36 in');
+    await shown.press(...letters('50 in'), PAGE_UP, '\r', ...letters('60 in'));
+    expect(shown.text()).toMatch(/> 60 in *$/m);
+    await shown.press('\r', '\r', ...letters('1x4 8 ft @ 3.98, 2x4 8 ft'), PAGE_UP, '\r');
+    await shown.press('\x1b[C', ...letters(' @ 7'));
+    expect(shown.text()).toMatch(/> 1x4 .*3.98.*2x4 .*8 ft @ 7 *$/m);
+    await shown.press(PAGE_UP, '\r', ...letters('1x2 8 ft @ 2'));
+    expect(shown.text()).toMatch(/> 1x2 8 ft @ 2 *$/m);
+  });
+
   test('left goes back too, once the cursor is at the start', async () => {
     await toLength();
     await shown.press('\x1b[H', '\x1b[D');
@@ -162,7 +174,7 @@ describe('the end', () => {
     await shown.press('\t', '\r');
     expect(shown.text()).toContain('> Duckboard');
     shown.bench.wait(1000);
-    await shown.press(' ', '2', '\r');
+    await shown.press('\x1b[C', ' ', '2', '\r');
     const [made] = shown.bench.created;
     expect(made?.name).toBe('Duckboard 2');
     const long = made?.answers.long;
@@ -176,19 +188,24 @@ describe('the end', () => {
     expect(shown.bench.created).toHaveLength(0);
   });
 
-  test('an empty name is none', async () => {
+  test.each([
+    ['nothing', [], 'Duckboard'],
+    ['a space of a dusty thumb', [' '], 'Duckboard'],
+    ['a name', letters('For the roof'), 'For the roof'],
+    ['a name, all of it taken back', [...letters('Ro'), '\x7f', '\x7f', '\x7f'], 'Duckboard'],
+    ['right, to change the suggestion', ['\x1b[C', '\x7f', ...letters('ing')], 'Duckboaring'],
+  ])('with %s typed, the suggested name is taken or gives way', async (_, keys, name) => {
     await interview();
-    await shown.press('\t', '\r', ...Array.from({ length: 9 }, () => '\x7f'));
+    await shown.press('\t', '\r', ...keys);
     shown.bench.wait(1000);
     await shown.press('\r');
-    expect(shown.bench.created).toHaveLength(0);
-    expect(shown.text()).toContain('It needs a name');
+    expect(shown.bench.created.map(made => made.name)).toEqual([name]);
   });
 
   test('control characters in a pasted name are dropped', async () => {
     await interview();
     await shown.press('\t', '\r', ' a\x07b[201~');
-    expect(shown.text()).toContain('> Duckboard ab');
+    expect(shown.text()).toMatch(/> ab *$/m);
   });
 });
 

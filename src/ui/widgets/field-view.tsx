@@ -3,12 +3,24 @@ import { textWidth } from '../../text/width.js';
 import { cut } from '../../text/wrap.js';
 import { ACCENT, useLook } from '../theme.js';
 import { plainer } from './facts.js';
-import type { Field } from './field.js';
+import { type Field, fieldText } from './field.js';
 
-type FieldViewProps = { readonly field: Field; readonly width: number };
+type FieldViewProps = {
+  readonly field: Field;
+  readonly width: number;
+  /** Counts as long as nothing is typed. */
+  readonly suggested?: string;
+};
 
-/** The line being typed, with its cursor; a long text shows the part around it. */
-export function FieldView({ field, width }: FieldViewProps) {
+/** The line being typed, with its cursor; a long text shows the part around it. What is only suggested is pale. */
+export function FieldView({ field, width, suggested = '' }: FieldViewProps) {
+  if (suggested !== '' && fieldText(field) === '') {
+    return <Suggestion text={suggested} width={width} />;
+  }
+  return <Typed field={field} width={width} />;
+}
+
+function Typed({ field, width }: FieldViewProps) {
   const { ascii, styled } = useLook();
   const plain = plainer(ascii);
   const room = Math.max(4, width - 3);
@@ -22,6 +34,23 @@ export function FieldView({ field, width }: FieldViewProps) {
         <Text bold>{before}</Text>
         {styled ? <Text inverse>{under === '' ? ' ' : under}</Text> : `_${under}`}
         <Text bold>{rest}</Text>
+      </Text>
+    </Box>
+  );
+}
+
+type SuggestionProps = { readonly text: string; readonly width: number };
+
+/** Without styles it stands in brackets behind the cursor. */
+function Suggestion({ text, width }: SuggestionProps) {
+  const { ascii, styled } = useLook();
+  const plain = cut(plainer(ascii)(text), Math.max(4, width - 6));
+  return (
+    <Box flexShrink={0}>
+      <Text wrap="truncate">
+        <Text color={ACCENT.now}>{'> '}</Text>
+        {styled ? <Text inverse>{plain.slice(0, 1)}</Text> : '_ '}
+        {styled ? <Text dimColor>{plain.slice(1)}</Text> : `(${plain})`}
       </Text>
     </Box>
   );

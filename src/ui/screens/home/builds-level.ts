@@ -1,17 +1,25 @@
+import { head } from '../../../text/wrap.js';
 import type { Ask, Context, Key, KeyHint, Outcome, ShelfLine } from '../../screen.js';
 import { type ListState, moveList } from '../../widgets/list.js';
-import { cleanLine } from '../../widgets/text-line.js';
+import {
+  CHANGE,
+  isUntyped,
+  type Suggested,
+  suggest,
+  suggestedText,
+  typeOver,
+} from '../../widgets/suggested.js';
 import type { HomeState } from './state.js';
 
 /** The level where all builds are: a list, and a new name while one is typed. */
 export type BuildsLevel = {
   readonly level: 'builds';
   readonly list: ListState;
-  readonly naming?: string;
+  readonly naming?: Suggested;
 };
 
 /** As long as a line of the shelf and a head line can show. */
-export const LONGEST_NAME = 60;
+const LONGEST_NAME = 60;
 
 /** The builder's own, those that were put away at the end. */
 export function allBuilds({ shelf }: Context): readonly ShelfLine[] {
@@ -28,7 +36,8 @@ export function buildRows({ size }: Context): number {
 export function pressBuilds(state: BuildsLevel, key: Key, at: Context): Outcome<HomeState> {
   const builds = allBuilds(at);
   const marked = builds[state.list.row];
-  if (state.naming !== undefined) return pressName(state, key, marked);
+  const { naming } = state;
+  if (naming !== undefined) return pressName({ ...state, naming }, key, marked);
   if (marked !== undefined) {
     if (key.name === 'enter') return asking(state, { kind: 'open-build', id: marked.id });
     if (key.name === 'character') return pressLetter(state, key.text, marked);
@@ -41,7 +50,7 @@ function pressLetter(state: BuildsLevel, letter: string, marked: ShelfLine): Out
   const { id, name, putAway } = marked;
   switch (letter) {
     case 'n':
-      return { state: { ...state, naming: name }, asks: [] };
+      return { state: { ...state, naming: suggest(name) }, asks: [] };
     case 'c':
       return asking(state, { kind: 'build-alike', id });
     case 'a':
@@ -54,27 +63,22 @@ function pressLetter(state: BuildsLevel, letter: string, marked: ShelfLine): Out
 }
 
 function pressName(
-  { list, naming = '' }: BuildsLevel,
+  { list, naming }: BuildsLevel & { readonly naming: Suggested },
   key: Key,
   marked: ShelfLine | undefined,
 ): Outcome<HomeState> {
   const state: BuildsLevel = { level: 'builds', list };
-  switch (key.name) {
-    case 'typed': {
-      const text = cleanLine(key.text).line.slice(0, LONGEST_NAME);
-      return { state: { ...state, naming: text }, asks: [] };
-    }
-    case 'escape':
-      return { state, asks: [] };
-    case 'enter': {
-      const name = naming.trim();
-      if (marked === undefined || name === '') return { state: { ...state, naming }, asks: [] };
-      const { id, putAway } = marked;
-      return asking(state, { kind: 'relabel', id, name, putAway });
-    }
-    default:
-      return { state: { ...state, naming }, asks: [] };
+  if (key.name === 'escape' || marked === undefined) return { state, asks: [] };
+  if (key.name !== 'enter') {
+    return { state: { ...state, naming: typeOver(naming, key) ?? naming }, asks: [] };
   }
+  const { id, putAway } = marked;
+  return asking(state, { kind: 'relabel', id, name: nameIn(naming), putAway });
+}
+
+/** The name that a line holds, as long as a name may be. */
+export function nameIn(line: Suggested): string {
+  return head(suggestedText(line), LONGEST_NAME).trim();
 }
 
 /** Keys of this level: only those that do something to the marked build. */
@@ -82,6 +86,7 @@ export function buildsHints(state: BuildsLevel, at: Context): readonly KeyHint[]
   if (state.naming !== undefined) {
     return [
       { key: 'enter', does: 'call it that' },
+      ...(isUntyped(state.naming) ? [CHANGE] : []),
       { key: 'esc', does: 'keep the old name' },
     ];
   }

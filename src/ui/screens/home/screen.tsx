@@ -1,10 +1,11 @@
 import { Box, Text } from 'ink';
 import { wrap } from '../../../text/wrap.js';
 import type { Context, KeyHint, Screen } from '../../screen.js';
+import { FieldView } from '../../widgets/field-view.js';
 import { Lines } from '../../widgets/lines.js';
 import { ListView } from '../../widgets/list-view.js';
 import { Menu } from '../../widgets/menu.js';
-import { TextLine } from '../../widgets/text-line.js';
+import type { Suggested } from '../../widgets/suggested.js';
 import { buildLine, timerLines } from './build-line.js';
 import { allBuilds, buildRows, buildsHints } from './builds-level.js';
 import { type HomeState, menuItems, ownBuilds, press } from './state.js';
@@ -25,7 +26,7 @@ function View({ state, at }: ViewProps) {
         {state.naming === undefined ? (
           <Heading text={rows.length === 0 ? 'There are no builds yet.' : 'All builds'} />
         ) : (
-          <Naming name={state.naming} />
+          <Naming name={state.naming} width={width} />
         )}
         <ListView rows={rows} state={state.list} width={width} height={buildRows(at)} />
       </Box>
@@ -46,11 +47,11 @@ function Front({ at }: { readonly at: Context }) {
   return <Lines lines={[...wrap(WELCOME, width), '', ...wrap(FIRST_TIME, width), '']} />;
 }
 
-function Naming({ name }: { readonly name: string }) {
+function Naming({ name, width }: { readonly name: Suggested; readonly width: number }) {
   return (
     <Box marginBottom={1} flexShrink={0}>
-      <Text bold>{'New name: '}</Text>
-      <TextLine value={name} />
+      <Text bold>{'New name '}</Text>
+      <FieldView field={name.field} suggested={name.suggested} width={width - 10} />
     </Box>
   );
 }
@@ -98,8 +99,5 @@ export const homeScreen: Screen<HomeState> = {
   press,
   view: View,
   hints,
-  widget: state => {
-    if (state.level !== 'builds') return 'menu';
-    return state.naming === undefined ? undefined : 'text';
-  },
+  widget: ({ level }) => (level === 'builds' ? undefined : 'menu'),
 };

@@ -1,8 +1,7 @@
 import type { Context, Key, Outcome } from '../../screen.js';
-import { fieldOf, fieldText, typeInto } from '../../widgets/field.js';
 import { type ListState, listAt, moveList } from '../../widgets/list.js';
-import { cleanLine } from '../../widgets/text-line.js';
-import { LONGEST_NAME } from '../home/builds-level.js';
+import { isUntyped, suggest, typeOver } from '../../widgets/suggested.js';
+import { nameIn } from '../home/builds-level.js';
 import { optionRows, reviewRows } from './room.js';
 import {
   asked,
@@ -57,12 +56,9 @@ function isAtStart(draft: Draft): boolean {
   return draft.kind === 'options' || draft.field.before === '';
 }
 
-/** The first character takes the place of an answer that was only suggested; lists are added to. */
 function typed(draft: Extract<Draft, { kind: 'line' }>, key: Key): Draft | undefined {
-  const { field, touched } = draft;
-  const isFresh = !touched && key.name === 'character' && !/,| x /.test(fieldText(field));
-  const next = typeInto(isFresh ? fieldOf('') : field, key);
-  return next === undefined ? undefined : { kind: 'line', field: next, touched: true };
+  const line = typeOver(draft, key);
+  return line === undefined ? undefined : { kind: 'line', ...line };
 }
 
 function marked(
@@ -111,7 +107,7 @@ function back(state: InterviewState, stage: At<'question'>): Outcome<InterviewSt
 /** Looking back must not turn every usual answer into a given one. */
 function keptIfChanged(state: InterviewState, stage: At<'question'>): InterviewState {
   const { draft } = stage;
-  return draft.kind === 'line' && !draft.touched ? state : kept(state, stage);
+  return draft.kind === 'line' && isUntyped(draft) ? state : kept(state, stage);
 }
 
 function inReview(
@@ -142,16 +138,14 @@ function named(state: InterviewState, { shelf, interview }: Context): InterviewS
   const title = interview?.from ?? state.recipe.title;
   const names = [title, ...Array.from({ length: taken.size + 1 }, (_, i) => `${title} ${i + 2}`)];
   const name = names.find(one => !taken.has(one)) ?? title;
-  return { ...state, stage: { kind: 'name', name } };
+  return { ...state, stage: { kind: 'name', name: suggest(name) } };
 }
 
 function inName(state: InterviewState, { name }: At<'name'>, key: Key): Outcome<InterviewState> {
-  if (key.name === 'typed') {
-    const text = cleanLine(key.text).line.slice(0, LONGEST_NAME);
-    return show({ ...state, stage: { kind: 'name', name: text } });
-  }
   if (key.name === 'escape' || key.name === 'page-up') return show(atReview(state));
-  if (key.name !== 'enter' || name.trim() === '') return show(state);
+  if (key.name !== 'enter') {
+    return show({ ...state, stage: { kind: 'name', name: typeOver(name, key) ?? name } });
+  }
   const { recipe, answers } = state;
   return {
     state,
@@ -159,7 +153,7 @@ function inName(state: InterviewState, { name }: At<'name'>, key: Key): Outcome<
       {
         kind: 'start-build',
         recipe: recipe.id,
-        name: name.trim(),
+        name: nameIn(name),
         answers: completeAnswers(recipe, answers),
       },
     ],

@@ -77,7 +77,7 @@ function LineAnswer({ state, id, draft, at }: LineAnswerProps) {
   const help = [formWords(question), limitWords(question, state)].filter(text => text !== '');
   return (
     <Box flexDirection="column" flexShrink={0}>
-      <FieldView field={draft.field} width={width} />
+      <FieldView field={draft.field} suggested={draft.suggested} width={width} />
       {answer.ok ? (
         <Lines lines={indented(readWords(question, answer.value), width)} />
       ) : (

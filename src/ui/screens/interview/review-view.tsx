@@ -1,11 +1,12 @@
-import { Box, Text } from 'ink';
+import { Box } from 'ink';
 import { answerText } from '../../../recipe/questions.js';
 import { cut, padEnd, wrap } from '../../../text/wrap.js';
 import type { Context } from '../../screen.js';
+import { FieldView } from '../../widgets/field-view.js';
 import { Lines } from '../../widgets/lines.js';
 import type { ListState } from '../../widgets/list.js';
 import { ListView } from '../../widgets/list-view.js';
-import { TextLine } from '../../widgets/text-line.js';
+import type { Suggested } from '../../widgets/suggested.js';
 import { reviewRows, textColumns } from './room.js';
 import { asked, completeAnswers, type InterviewState } from './state.js';
 
@@ -48,7 +49,7 @@ function answerRows(state: InterviewState, width: number): readonly string[] {
   });
 }
 
-type NameProps = { readonly name: string; readonly at: Context };
+type NameProps = { readonly name: Suggested; readonly at: Context };
 
 /** What the build is to be called; enter makes the workbook. */
 export function NameView({ name, at }: NameProps) {
@@ -61,10 +62,9 @@ export function NameView({ name, at }: NameProps) {
       <Lines lines={['What shall this build be called?']} bold />
       <Lines lines={wrap('A name to find it by, such as the place it is for.', width)} />
       <Box marginY={1}>
-        <Text>{'> '}</Text>
-        <TextLine value={name} hint="a name" />
+        <FieldView field={name.field} suggested={name.suggested} width={width} />
       </Box>
-      <Lines lines={name.trim() === '' ? ['! It needs a name.'] : wrap(after, width)} />
+      <Lines lines={wrap(after, width)} />
     </Box>
   );
 }

@@ -1,6 +1,7 @@
 import { Box, Text } from 'ink';
 import type { Context, KeyHint, Screen } from '../../screen.js';
 import { ACCENT } from '../../theme.js';
+import { CHANGE, isUntyped } from '../../widgets/suggested.js';
 import { EffectView, Picture } from './effect-view.js';
 import { press } from './press.js';
 import { QuestionView } from './question-view.js';
@@ -62,6 +63,7 @@ function hints({ stage, reviewing }: InterviewState): readonly KeyHint[] {
       return [
         ...(stage.draft.kind === 'options' ? OPTION_HINTS : []),
         { key: 'enter', does: 'take this' },
+        ...(stage.draft.kind === 'line' && isUntyped(stage.draft) ? [CHANGE] : []),
         { key: 'esc', does: 'back' },
         { key: 'tab', does: reviewing ? 'all answers' : 'the usual for all the rest' },
         { key: '?', does: 'keys' },
@@ -76,6 +78,7 @@ function hints({ stage, reviewing }: InterviewState): readonly KeyHint[] {
     case 'name':
       return [
         { key: 'enter', does: 'make the workbook' },
+        ...(isUntyped(stage.name) ? [CHANGE] : []),
         { key: 'esc', does: 'back to the answers' },
       ];
   }
@@ -97,6 +100,5 @@ export const interviewScreen: Screen<InterviewState> = {
   view: View,
   hints,
   settle,
-  widget: ({ stage }) => (stage.kind === 'name' ? 'text' : undefined),
   confirms: ({ stage }) => stage.kind === 'name',
 };

@@ -5,19 +5,19 @@ import { usualAnswer } from '../../../recipe/answers/usual-answer.js';
 import { answerScope, answerText, askedQuestions, parseAnswer } from '../../../recipe/questions.js';
 import type { Option, Question, Recipe } from '../../../recipe/recipe.js';
 import type { Answer, Answers } from '../../../recipe/values.js';
-import { type Field, fieldOf, fieldText } from '../../widgets/field.js';
 import { LIST_TOP, type ListState } from '../../widgets/list.js';
+import { type Suggested, suggest, suggestedText } from '../../widgets/suggested.js';
 import { type Effect, effectOf, NO_EFFECT } from './effect.js';
 
 /** What is being answered: a line of text, or the marked one of the options. */
 export type Draft =
-  | { readonly kind: 'line'; readonly field: Field; readonly touched: boolean }
+  | ({ readonly kind: 'line' } & Suggested)
   | { readonly kind: 'options'; readonly list: ListState };
 
 export type Stage =
   | { readonly kind: 'question'; readonly id: string; readonly draft: Draft }
   | { readonly kind: 'review'; readonly list: ListState }
-  | { readonly kind: 'name'; readonly name: string };
+  | { readonly kind: 'name'; readonly name: Suggested };
 
 export type InterviewState = {
   readonly recipe: Recipe;
@@ -69,7 +69,7 @@ export function draftAnswer(state: InterviewState, id: string, draft: Draft): Pa
   const question = questionOf(state, id);
   if (draft.kind === 'line') {
     const scope = answerScope(state.recipe, state.answers);
-    return parseAnswer(question, fieldText(draft.field), { display: state.display, scope });
+    return parseAnswer(question, suggestedText(draft), { display: state.display, scope });
   }
   const chosen = optionsOf(question)[draft.list.row]?.id ?? '';
   return question.kind === 'yes'
@@ -89,8 +89,7 @@ export function atQuestion(state: InterviewState, id: string): InterviewState {
 function draftOf(question: Question, answer: Answer, display: Display): Draft {
   const options = optionsOf(question);
   if (options.length === 0) {
-    const field = fieldOf(answerText(question, answer, display));
-    return { kind: 'line', field, touched: false };
+    return { kind: 'line', ...suggest(answerText(question, answer, display)) };
   }
   const id = answer.kind === 'yes' ? (answer.value ? 'yes' : 'no') : answer.value;
   const row = options.findIndex(option => option.id === id);
