@@ -3,7 +3,7 @@ import type { Model } from '../model/part.js';
 import { CORNER_SIGHTS } from './corner/corner-sight.js';
 import { drawCorner } from './corner/corner-view.js';
 import type { CornerView, Drawing, SquareView, View } from './strokes.js';
-import { drawView } from './view.js';
+import { areaSeen, drawView } from './view.js';
 
 /** All views, the square ones first; the corner views in the order of quarter turns. */
 export const SQUARE_VIEWS: readonly SquareView[] = ['front', 'end', 'above'];
@@ -39,4 +39,10 @@ export function draw(input: DrawInput, view: View): Drawing {
     .filter(({ id }) => bright.has(id) || standing.has(id))
     .map(part => ({ part, bright: bright.has(part.id) }));
   return drawCorner({ view, placed, display, wall: true });
+}
+
+/** The side from which most is seen of what is being added; the first of those where it is the same. */
+export function fullestSide(input: DrawInput): SquareView {
+  const rated = SQUARE_VIEWS.map(view => ({ view, area: areaSeen(input, view) }));
+  return rated.reduce((best, one) => (one.area > best.area ? one : best)).view;
 }

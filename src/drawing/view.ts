@@ -1,4 +1,4 @@
-import type { Display } from '../measure/quantities.js';
+import type { Display, SquareMm } from '../measure/quantities.js';
 import type { Model, Part } from '../model/part.js';
 import { addedKinds, type Lying } from './added-kinds.js';
 import { addedDimensions, overallDimensions } from './dimension-lines.js';
@@ -49,9 +49,7 @@ export function allParts(model: Model): ReadonlySet<string> {
  */
 export function drawView(input: ViewInput): Drawing {
   const sight = SIGHTS[input.view];
-  const shown = input.model.parts.filter(
-    part => input.bright.has(part.id) || input.standing.has(part.id),
-  );
+  const shown = shownParts(input);
   const corner = boundsOf(shown.flatMap(part => part.solid.map(box => paperBox(box, sight))));
   if (corner === undefined) return emptyDrawing(sight);
   const paper = movedTo(corner, corner);
@@ -80,6 +78,34 @@ export function drawView(input: ViewInput): Drawing {
       input.display,
     ),
   };
+}
+
+function shownParts({ model, bright, standing }: Shown): readonly Part[] {
+  return model.parts.filter(({ id }) => bright.has(id) || standing.has(id));
+}
+
+type Shown = Pick<ViewInput, 'model' | 'bright' | 'standing'>;
+
+/** How much is seen of what is being added when one looks squarely from a side, in square mm. */
+export function areaSeen(input: Shown, view: SquareView): SquareMm {
+  const sight = SIGHTS[view];
+  const shown = shownParts(input);
+  const faces = shown.flatMap((part, number) =>
+    part.solid.map(
+      (box): Face => ({ ...paperBox(box, sight), part: number, depth: nearDepth(box, sight) }),
+    ),
+  );
+  const { us, vs, partAt } = whatIsSeen(faces);
+  let area = 0;
+  for (let j = 0; j + 1 < vs.length; j += 1) {
+    const high = (vs[j + 1] ?? 0) - (vs[j] ?? 0);
+    for (let i = 0; i + 1 < us.length; i += 1) {
+      const part = shown[partAt(i, j)];
+      if (part !== undefined && input.bright.has(part.id))
+        area += high * ((us[i + 1] ?? 0) - (us[i] ?? 0));
+    }
+  }
+  return area;
 }
 
 /** Share of the drawing that the arrow is long, and how far beside the piece it begins. */

@@ -10,6 +10,11 @@ export function boxAt(corner: Point, size: Point): Box {
   };
 }
 
+/** A point with one of its coordinates replaced. All points are made alike, which the engine is fast with. */
+export function withAxis({ x, y, z }: Point, axis: Axis, at: Mm): Point {
+  return { x: axis === 'x' ? at : x, y: axis === 'y' ? at : y, z: axis === 'z' ? at : z };
+}
+
 /** How long a box is along an axis, in mm. */
 export function extent(box: Box, axis: Axis): Mm {
   return box.max[axis] - box.min[axis];

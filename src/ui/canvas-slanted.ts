@@ -1,3 +1,4 @@
+import { boxRound } from '../drawing/sight.js';
 import type { Drawing, PaperPoint, Patch, Stroke } from '../drawing/strokes.js';
 import type { CellPicture } from './canvas.js';
 import { emptySheet, isFree, type Sheet, setSign, sheetLines } from './canvas-sheet.js';
@@ -153,11 +154,17 @@ type Filling = { readonly slope: Slope; readonly sign: string; readonly columns:
 /** Free cells whose middle lies on what is being added. */
 function fill(sheet: Sheet, patches: readonly Patch[], { slope, sign, columns }: Filling): void {
   for (const { corners } of patches) {
-    for (let row = 0; row < slope.rows; row += 1) {
-      const v = (slope.rows - 1 - row + 1 / 2) / slope.up;
-      for (let column = 0; column < columns; column += 1) {
+    const { u, v } = boxRound(corners);
+    const top = Math.max(0, slope.rows - 1 - Math.floor(v.to * slope.up));
+    const low = Math.min(slope.rows - 1, slope.rows - 1 - Math.floor(v.from * slope.up));
+    const left = Math.max(0, Math.floor(u.from * slope.across));
+    const right = Math.min(columns - 1, Math.ceil(u.to * slope.across));
+    for (let row = top; row <= low; row += 1) {
+      const middle = (slope.rows - 1 - row + 1 / 2) / slope.up;
+      for (let column = left; column <= right; column += 1) {
         if (!isFree(sheet, column, row)) continue;
-        if (isOn(corners, { u: column / slope.across, v })) setSign(sheet, { column, row }, sign);
+        if (isOn(corners, { u: column / slope.across, v: middle }))
+          setSign(sheet, { column, row }, sign);
       }
     }
   }

@@ -1,7 +1,14 @@
 import type { CloseUp } from '../drawing/close-up.js';
-import { CORNER_VIEWS, draw, isCorner, SQUARE_VIEWS, VIEWS } from '../drawing/draw.js';
-import { boxRound } from '../drawing/sight.js';
-import type { CornerView, Drawing, Patch, View } from '../drawing/strokes.js';
+import {
+  CORNER_VIEWS,
+  type DrawInput,
+  draw,
+  fullestSide,
+  isCorner,
+  SQUARE_VIEWS,
+  VIEWS,
+} from '../drawing/draw.js';
+import type { CornerView, Drawing, SquareView, View } from '../drawing/strokes.js';
 import { allParts } from '../drawing/view.js';
 import type { Display } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
@@ -15,8 +22,11 @@ export type Subject = {
   readonly bright: readonly string[];
   /** None: all the others stand there too. */
   readonly standing: readonly string[] | undefined;
-  /** How it is drawn from a corner, where that is more than its boards in their places. */
-  readonly corner?: (view: CornerView) => Drawing;
+  /** How it is drawn from a corner, and of how many boards, where that is more than its boards in their places. */
+  readonly corner?: {
+    readonly draw: (view: CornerView) => Drawing;
+    readonly boards: number;
+  };
   readonly closeUps: () => readonly CloseUp[];
 };
 
@@ -36,6 +46,7 @@ type Kept = {
   readonly drawings: Map<string, Drawing>;
   readonly set: Map<string, SetPicture>;
   readonly closeUps: Map<string, readonly CloseUp[]>;
+  readonly sides: Map<string, SquareView>;
 };
 
 /** Drawings don't change as long as their model lives, and take longer than a key press may. */
@@ -60,7 +71,9 @@ export function pictureOf(subject: Subject, sight: Sight, frame: Frame): SetPict
 }
 
 /** More than this share of edges left out, and a corner view is a thicket; found by looking. */
-const THICKET = 0.3;
+const THICKET = 0.36;
+/** With fewer cells than this for each board it is one for certain; found by looking. */
+const CELLS_FOR_A_BOARD = 30;
 
 /**
  * From a front corner where something is pulled apart and there is room to see it; else the view in which
@@ -68,23 +81,22 @@ const THICKET = 0.3;
  */
 export function bestSight(subject: Subject, frame: Frame): Sight {
   if (subject.bright.length === 0) return whole('front');
-  if (subject.corner !== undefined && subject.standing !== undefined) {
+  const { corner, standing } = subject;
+  const isRoomy =
+    corner !== undefined && frame.columns * frame.rows >= corner.boards * CELLS_FOR_A_BOARD;
+  if (isRoomy && standing !== undefined) {
     const sight = whole('corner-right');
     const { leftOut = 1 } = pictureOf(subject, sight, frame);
     if (leftOut <= THICKET && drawingOf(subject, sight).patches.length > 0) return sight;
   }
-  const seen = (view: View) =>
-    drawingOf(subject, whole(view)).patches.reduce((sum, patch) => sum + areaOf(patch), 0);
-  return whole(SQUARE_VIEWS.reduce((best, view) => (seen(view) > seen(best) ? view : best)));
+  const { sides } = keptOf(subject.model);
+  const side = sides.get(subject.id) ?? fullestSide(drawInput(subject));
+  sides.set(subject.id, side);
+  return whole(side);
 }
 
 function whole(view: View): Sight {
   return { view, close: 0 };
-}
-
-function areaOf({ corners }: Patch): number {
-  const { u, v } = boxRound(corners);
-  return (u.to - u.from) * (v.to - v.from);
 }
 
 /** The view that comes after this one, all of them in turn. */
@@ -136,16 +148,24 @@ function drawingOf(subject: Subject, { view, close }: Sight): Drawing {
 function drawn(subject: Subject, { view, close }: Sight): Drawing {
   const closeUp = closeUpsOf(subject)[close - 1];
   if (closeUp !== undefined) return closeUp.draw(isCorner(view) ? view : 'corner-right');
-  if (isCorner(view) && subject.corner !== undefined) return subject.corner(view);
-  const { model, display, bright, standing } = subject;
+  if (isCorner(view) && subject.corner !== undefined) return subject.corner.draw(view);
+  return draw(drawInput(subject), view);
+}
+
+function drawInput({ model, display, bright, standing }: Subject): DrawInput {
   const stands = standing === undefined ? allParts(model) : new Set(standing);
-  return draw({ model, display, bright: new Set(bright), standing: stands }, view);
+  return { model, display, bright: new Set(bright), standing: stands };
 }
 
 function keptOf(model: Model): Kept {
   const known = kept.get(model);
   if (known !== undefined) return known;
-  const fresh: Kept = { drawings: new Map(), set: new Map(), closeUps: new Map() };
+  const fresh: Kept = {
+    drawings: new Map(),
+    set: new Map(),
+    closeUps: new Map(),
+    sides: new Map(),
+  };
   kept.set(model, fresh);
   return fresh;
 }

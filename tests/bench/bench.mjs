@@ -1,6 +1,6 @@
 // Measures what the project promises about speed, as ratios within one run where machines differ.
 // npm run bench                     everything but the instance folders
-// npm run bench -- --only plan      one part: plan, cutting, first-frame, keys, idle
+// npm run bench -- --only plan      one part: plan, pictures, cutting, first-frame, keys, idle
 // npm run bench -- --only boards-table   every figure that buying boards has to reach; with --instances DIR the published
 //                                   classes too (--most N: a sample of each); takes minutes to hours
 // npm run bench -- --instances DIR  published purchase problems, one text file a class; with --most N of each file,
@@ -36,6 +36,7 @@ if (values.instances) {
 
 const PARTS = {
   plan: () => import('./plan-speed.mjs'),
+  pictures: () => import('./picture-speed.mjs'),
   cutting: () => import('./cutting-speed.mjs'),
   'first-frame': () => import('./first-frame.mjs'),
   keys: () => import('./key-speed.mjs'),

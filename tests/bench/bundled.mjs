@@ -6,8 +6,8 @@ import { build } from 'esbuild';
 
 export const ROOT = new URL('../..', import.meta.url).pathname;
 
-/** A TypeScript file of the project as a module that Node can load. */
-export async function bundled(path) {
+/** A TypeScript file of the project as a module that Node can load; `define` replaces expressions in it. */
+export async function bundled(path, define = {}) {
   const folder = mkdtempSync(join(tmpdir(), 'notchbook-bench-'));
   const outfile = join(folder, 'part.mjs');
   await build({
@@ -16,6 +16,7 @@ export async function bundled(path) {
     platform: 'node',
     format: 'esm',
     target: 'node20',
+    define,
     outfile,
     banner: {
       js: "import { createRequire } from 'node:module'; const require = createRequire(import.meta.url);",

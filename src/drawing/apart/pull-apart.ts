@@ -105,9 +105,11 @@ function rateOf({ axis, toward }: Side, { own, isThere, contacts }: Touching): n
 
 /** True when nothing stands before any board of the unit on its way out. */
 function isOpen(unit: Unit, others: readonly Part[], way: Side): boolean {
-  return unit.every(part =>
-    part.solid.every(box => others.every(other => other.solid.every(it => !blocks(it, box, way)))),
-  );
+  const whole = bounds(unit.map(({ box }) => box));
+  if (whole === undefined) return true;
+  const ahead = others.filter(({ box }) => blocks(box, whole, way)).flatMap(({ solid }) => solid);
+  if (ahead.length === 0) return true;
+  return unit.every(({ solid }) => solid.every(box => ahead.every(it => !blocks(it, box, way))));
 }
 
 function blocks(other: Box, box: Box, { axis, toward }: Side): boolean {

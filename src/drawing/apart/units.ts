@@ -13,18 +13,24 @@ export type Held = Pick<Joint, 'from' | 'into'>;
  */
 export function heldBefore(
   joints: readonly Joint[],
-  { bright, standing, made }: Scene,
+  scene: Scene,
   contacts: readonly Contact[],
 ): readonly Held[] {
-  const stood = new Set(standing);
-  const isFinished = made.length > 0 && bright.every(part => part.loose || stood.has(part));
-  const there = new Map((isFinished ? [...standing, ...bright] : standing).map(it => [it.id, it]));
+  const { bright, standing } = scene;
+  const moving = setsFinished(scene) ? [...standing, ...bright] : standing;
+  const there = new Map(moving.map(it => [it.id, it]));
   const lying = contacts.flatMap(({ a, b }) => {
     const [one, other] = [there.get(a), there.get(b)];
     if (one === undefined || other === undefined) return [];
     return one.loose || other.loose ? [{ from: a, into: b }] : [];
   });
   return [...joints, ...lying];
+}
+
+/** True where a step joins only what stood there before, and what lies loose in it. */
+export function setsFinished({ bright, standing, made }: Scene): boolean {
+  const stood = new Set(standing);
+  return made.length > 0 && bright.every(part => part.loose || stood.has(part));
 }
 
 /** Boards in units, by the joints that hold them together already. */

@@ -11,25 +11,6 @@ function turn(a: PaperPoint, b: PaperPoint, c: PaperPoint): number {
   return (b.u - a.u) * (c.v - a.v) - (b.v - a.v) * (c.u - a.u);
 }
 
-/** The smallest shape without dents round some points (Andrew's monotone chain). */
-export function hull(points: readonly PaperPoint[]): Convex {
-  const sorted = [...points].sort((a, b) => a.u - b.u || a.v - b.v);
-  return [...chain(sorted), ...chain(sorted.reverse())];
-}
-
-function chain(points: readonly PaperPoint[]): PaperPoint[] {
-  const found: PaperPoint[] = [];
-  for (const point of points) {
-    while (found.length > 1) {
-      const [a, b] = found.slice(-2);
-      if (a !== undefined && b !== undefined && turn(a, b, point) > 0) break;
-      found.pop();
-    }
-    found.push(point);
-  }
-  return found.slice(0, -1);
-}
-
 /** Area of a shape in square mm. */
 export function areaOf(shape: Convex): number {
   const [first] = shape;
@@ -45,17 +26,37 @@ export function middleOf(shape: Convex): PaperPoint {
 
 /** What is left of a shape when another is taken out of it, as shapes that do not overlap. */
 export function cutOut(shape: Convex, hole: Convex): readonly Convex[] {
+  const lies = lieOf(shape, hole);
+  if (lies === 'beside') return [shape];
+  if (lies === 'inside') return [];
   const left: Convex[] = [];
   let rest = shape;
   for (const [i, a] of hole.entries()) {
     const b = hole[(i + 1) % hole.length] ?? a;
-    const outside = clip(rest, point => -turn(a, b, point));
+    const outside = clip(rest, { a: b, b: a });
     if (areaOf(outside) > NOTHING) left.push(outside);
-    rest = clip(rest, point => turn(a, b, point));
+    rest = clip(rest, { a, b });
     // Nothing lies in the hole: the shape stays whole.
     if (areaOf(rest) <= NOTHING) return [shape];
   }
   return left;
+}
+
+/** Most pairs of shapes need no cut: one lies beyond an edge of the other, or wholly in it. */
+function lieOf(shape: Convex, hole: Convex): 'beside' | 'inside' | 'across' {
+  let inside = true;
+  let a = hole.at(-1);
+  for (const b of hole) {
+    let beyond = true;
+    for (const point of shape) {
+      const side = a === undefined ? 0 : exact(turn(a, b, point));
+      if (side > 0) beyond = false;
+      if (side < 0) inside = false;
+    }
+    if (beyond) return 'beside';
+    a = b;
+  }
+  return inside ? 'inside' : 'across';
 }
 
 /** A corner that lies on a line, give or take what arithmetic loses, lies on it. */
@@ -63,14 +64,20 @@ function exact(side: number): number {
   return Math.abs(side) < NOTHING / 1000 ? 0 : side;
 }
 
-/** The part of a shape on the side of a line where `side` is not negative. */
-function clip(shape: Convex, side: (point: PaperPoint) => number): Convex {
-  return shape.flatMap((a, i) => {
-    const b = shape[(i + 1) % shape.length] ?? a;
-    const [atA, atB] = [exact(side(a)), exact(side(b))];
-    const kept = atA >= 0 ? [a] : [];
-    if (atA * atB >= 0) return kept;
-    const share = atA / (atA - atB);
-    return [...kept, { u: a.u + share * (b.u - a.u), v: a.v + share * (b.v - a.v) }];
-  });
+/** The part of a shape that does not lie to the right of the way from a to b. */
+function clip(shape: Convex, { a, b }: { readonly a: PaperPoint; readonly b: PaperPoint }): Convex {
+  const kept: PaperPoint[] = [];
+  let from = shape.at(-1);
+  let atFrom = from === undefined ? 0 : exact(turn(a, b, from));
+  for (const to of shape) {
+    const atTo = exact(turn(a, b, to));
+    if (from !== undefined && atFrom * atTo < 0) {
+      const share = atFrom / (atFrom - atTo);
+      kept.push({ u: from.u + share * (to.u - from.u), v: from.v + share * (to.v - from.v) });
+    }
+    if (atTo >= 0) kept.push(to);
+    from = to;
+    atFrom = atTo;
+  }
+  return kept;
 }

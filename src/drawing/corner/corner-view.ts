@@ -4,12 +4,13 @@ import type { Box, Part, Point } from '../../model/part.js';
 import { BLANK, type CornerView, type Drawing, type Patch } from '../strokes.js';
 import { toOrigin } from '../to-origin.js';
 import { arrowOf, towardWall, type Way } from './corner-arrows.js';
-import { edgesOf, hiddenOutline, nearTo, type Scene, sceneOf } from './corner-edges.js';
+import { edgesOf, hiddenOutline, nearTo, sceneOf } from './corner-edges.js';
 import { marksOn } from './corner-marks.js';
-import { CORNER_SIGHTS } from './corner-sight.js';
+import { CORNER_SIGHTS, type Eye } from './corner-sight.js';
 import { cornerInWords } from './corner-words.js';
-import { facesInSight, outlineOf } from './faces.js';
+import { facesInSight } from './faces.js';
 import { joinLines } from './join-lines.js';
+import type { Wood } from './seen-box.js';
 
 /** A board and how far from its place it is drawn, in views that pull a piece apart. */
 export type Placed = { readonly part: Part; readonly bright: boolean; readonly moved?: Point };
@@ -23,6 +24,8 @@ export type CornerInput = {
   readonly names?: ReadonlyMap<string, string>;
   /** Shows which way the wall is. */
   readonly wall?: boolean;
+  /** Bright boards that cannot be seen at all are dashed, unless it is said not to. */
+  readonly dashes?: boolean;
 };
 
 /**
@@ -31,19 +34,23 @@ export type CornerInput = {
  */
 export function drawCorner(input: CornerInput): Drawing {
   const { view, placed, display, ways = [], names = new Map(), wall = false } = input;
+  const { dashes = true } = input;
   const { title, eye } = CORNER_SIGHTS[view];
-  const boards = placed.map(one => ({ ...one, solid: movedSolid(one) }));
-  const solids = boards.flatMap(({ solid }) => solid);
+  const moved = placed.map(one => ({ ...one, solid: movedSolid(one) }));
   // Sizes are those of the piece put together.
   const all = bounds(placed.flatMap(({ part }) => part.solid));
   if (all === undefined) {
     return { ...BLANK, square: false, title, inWords: `${title}: no board stands here yet.` };
   }
-  const scene = sceneOf(solids, eye);
-  const edges = boards.map(({ solid, bright }) => edgesOf(solid, bright, scene));
+  const scene = sceneOf(
+    moved.flatMap(({ solid }) => solid),
+    eye,
+  );
+  const boards = moved.map(one => ({ ...one, near: nearTo(one.solid, scene) }));
+  const edges = boards.map(({ solid, bright, near }) => edgesOf(solid, bright, { near, eye }));
   const behind = boards.filter((board, at) => board.bright && edges[at]?.length === 0);
   const added = boards.filter(({ bright }) => bright);
-  const patches = added.flatMap(({ part, solid }) => patchesOf(part.id, solid, scene));
+  const patches = added.flatMap(board => patchesOf(board, eye));
   const toWall = wall ? [towardWall(all, eye)] : [];
   const drawn: Drawing = {
     ...BLANK,
@@ -51,7 +58,7 @@ export function drawCorner(input: CornerInput): Drawing {
     title,
     strokes: [
       ...joinLines(edges.flat()),
-      ...behind.flatMap(({ solid }) => hiddenOutline(solid, eye)),
+      ...(dashes ? behind.flatMap(({ solid }) => hiddenOutline(solid, eye)) : []),
     ],
     patches,
     marks: marksOn(patches, names),
@@ -68,15 +75,21 @@ export function drawCorner(input: CornerInput): Drawing {
     ),
   };
   return toOrigin(drawn, [
-    ...solids.flatMap(box => outlineOf(box, eye)),
+    ...scene.seen.flatMap(({ outline }) => outline),
     ...toWall.flatMap(({ from, to }) => [from, to]),
   ]);
 }
 
-function patchesOf(part: string, solid: readonly Box[], scene: Scene): readonly Patch[] {
+type Board = {
+  readonly part: Part;
+  readonly solid: readonly Box[];
+  readonly near: readonly Wood[];
+};
+
+function patchesOf({ part, solid, near }: Board, eye: Eye): readonly Patch[] {
   return solid.flatMap(box =>
-    facesInSight(box, nearTo(box, scene), scene.eye).map(corners => ({
-      part,
+    facesInSight(box, near, eye).map(corners => ({
+      part: part.id,
       corners,
       look: 'added',
       lean: 'right',
@@ -84,8 +97,10 @@ function patchesOf(part: string, solid: readonly Box[], scene: Scene): readonly 
   );
 }
 
-function movedSolid({ part, moved }: Placed): readonly Box[] {
-  if (moved === undefined) return part.solid;
+/** Where the wood of a board is drawn. */
+function movedSolid({ part, moved = NOWHERE }: Placed): readonly Box[] {
   const by = ({ x, y, z }: Point) => ({ x: x + moved.x, y: y + moved.y, z: z + moved.z });
   return part.solid.map(({ min, max }) => ({ min: by(min), max: by(max) }));
 }
+
+const NOWHERE: Point = { x: 0, y: 0, z: 0 };

@@ -1,34 +1,35 @@
 import { lessThan } from '../../measure/tolerance.js';
-import { AXES, type Axis, type Box, type Point } from '../../model/part.js';
-import { type Convex, cutOut, hull } from './convex.js';
-import { type Eye, onPaper } from './corner-sight.js';
-import { overlap, type Seen, seenBox } from './seen-box.js';
+import { withAxis } from '../../model/box.js';
+import { AXES, type Axis, type Box } from '../../model/part.js';
+import { type Convex, cutOut } from './convex.js';
+import type { Eye } from './corner-sight.js';
+import { outlineOf } from './outline.js';
+import { overlap, seenBox, type Wood } from './seen-box.js';
 
 /** What is seen of the faces of a box that look to the eye, as shapes that do not overlap. */
-export function facesInSight(box: Box, all: readonly Seen[], eye: Eye): readonly Convex[] {
+export function facesInSight(box: Box, all: readonly Wood[], eye: Eye): readonly Convex[] {
   return AXES.flatMap(axis => {
     const plane = eye[axis] > 0 ? box.max[axis] : box.min[axis];
-    const flat: Box = { min: { ...box.min, [axis]: plane }, max: { ...box.max, [axis]: plane } };
+    const flat: Box = {
+      min: withAxis(box.min, axis, plane),
+      max: withAxis(box.max, axis, plane),
+    };
     const on = seenBox(flat, eye);
     let open: readonly Convex[] = [outlineOf(flat, eye)];
     for (const other of all) {
       if (open.length === 0) break;
-      if (other.box === box || !overlap(on, other)) continue;
+      if (other.box === box) continue;
       const before = inFrontOf(other.box, { axis, plane }, eye);
-      if (before === undefined) continue;
-      const shade = outlineOf(before, eye);
-      open = open.flatMap(shape => cutOut(shape, shade));
+      if (before === undefined || !overlap(on, other)) continue;
+      const shade = before === other.box ? other.outline : outlineOf(before, eye);
+      const [only] = open;
+      open =
+        only !== undefined && open.length === 1
+          ? cutOut(only, shade)
+          : open.flatMap(shape => cutOut(shape, shade));
     }
     return open;
   });
-}
-
-/** The outline of a box on the paper: six corners, or four of a flat one. */
-export function outlineOf({ min, max }: Box, eye: Eye) {
-  const corners: readonly Point[] = [min.x, max.x].flatMap(x =>
-    [min.y, max.y].flatMap(y => [min.z, max.z].map(z => ({ x, y, z }))),
-  );
-  return hull(corners.map(corner => onPaper(corner, eye)));
 }
 
 /** What a box has between a plane and the eye; undefined for nothing. */
@@ -39,8 +40,10 @@ function inFrontOf(
 ): Box | undefined {
   if (eye[axis] > 0) {
     if (!lessThan(plane, box.max[axis])) return undefined;
-    return { min: { ...box.min, [axis]: Math.max(plane, box.min[axis]) }, max: box.max };
+    if (plane <= box.min[axis]) return box;
+    return { min: withAxis(box.min, axis, plane), max: box.max };
   }
   if (!lessThan(box.min[axis], plane)) return undefined;
-  return { min: box.min, max: { ...box.max, [axis]: Math.min(plane, box.max[axis]) } };
+  if (box.max[axis] <= plane) return box;
+  return { min: box.min, max: withAxis(box.max, axis, plane) };
 }

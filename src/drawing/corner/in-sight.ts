@@ -1,5 +1,4 @@
 import { lessThan, SAME } from '../../measure/tolerance.js';
-import { otherAxes } from '../../model/box.js';
 import type { Box } from '../../model/part.js';
 import type { Span } from '../sight.js';
 import type { Eye } from './corner-sight.js';
@@ -14,30 +13,34 @@ export function spansInSight(edge: Edge, boxes: readonly Box[], eye: Eye): reado
   let open: readonly Span[] = [{ from: 0, to: edge.length }];
   for (const box of boxes) {
     const hidden = hiddenBy(edge, box, eye);
-    if (hidden !== undefined) open = open.flatMap(span => without(span, hidden));
+    if (hidden === undefined) continue;
+    open = open.flatMap(span => without(span, hidden));
     if (open.length === 0) break;
   }
   return open;
 }
 
+/** The axes beside each. */
+const ACROSS = { x: ['y', 'z'], y: ['x', 'z'], z: ['x', 'y'] } as const;
+
 /** The stretch of an edge that a box hides; undefined for none. */
 function hiddenBy({ from, axis, length }: Edge, box: Box, eye: Eye): Span | undefined {
   // How far a ray may have gone, in steps of the eye's direction, while it is inside across the edge.
-  let [near, far] = [0, Number.POSITIVE_INFINITY];
-  for (const across of otherAxes(axis)) {
-    const toMin = (box.min[across] - from[across]) * eye[across];
-    const toMax = (box.max[across] - from[across]) * eye[across];
-    near = Math.max(near, Math.min(toMin, toMax));
-    far = Math.min(far, Math.max(toMin, toMax));
-  }
-  if (far - near <= SAME) return undefined;
+  const [one, other] = ACROSS[axis];
+  const oneMin = (box.min[one] - from[one]) * eye[one];
+  const oneMax = (box.max[one] - from[one]) * eye[one];
+  const far = Math.max(oneMin, oneMax);
+  if (far <= SAME) return undefined;
+  const otherMin = (box.min[other] - from[other]) * eye[other];
+  const otherMax = (box.max[other] - from[other]) * eye[other];
+  const near = Math.max(0, Math.min(oneMin, oneMax), Math.min(otherMin, otherMax));
+  const last = Math.min(far, Math.max(otherMin, otherMax));
+  if (last - near <= SAME) return undefined;
   // A ray that starts at s is at s + t * eye along the edge: inside for some t between near and far.
-  const [low, high] = eye[axis] > 0 ? [near, far] : [-far, -near];
-  const hidden = {
-    from: Math.max(0, box.min[axis] - from[axis] - high),
-    to: Math.min(length, box.max[axis] - from[axis] - low),
-  };
-  return lessThan(hidden.from, hidden.to) ? hidden : undefined;
+  const [low, high] = eye[axis] > 0 ? [near, last] : [-last, -near];
+  const hiddenFrom = Math.max(0, box.min[axis] - from[axis] - high);
+  const hiddenTo = Math.min(length, box.max[axis] - from[axis] - low);
+  return lessThan(hiddenFrom, hiddenTo) ? { from: hiddenFrom, to: hiddenTo } : undefined;
 }
 
 function without(span: Span, hidden: Span): readonly Span[] {

@@ -1,13 +1,24 @@
+import type { SquareMm } from '../../measure/quantities.js';
 import { lessThan } from '../../measure/tolerance.js';
 import type { Box } from '../../model/part.js';
 import type { Span } from '../sight.js';
+import { areaOf, type Convex } from './convex.js';
 import type { Eye } from './corner-sight.js';
+import { outlineOf } from './outline.js';
 
 /**
  * A box of wood, and where its outline lies on the paper: between two lines of each of the three
  * directions that edges have there. Two outlines overlap exactly where all three stretches do.
  */
 export type Seen = { readonly box: Box; readonly on: readonly [Span, Span, Span] };
+
+/** A box that may hide others, with its outline on the paper. */
+export type Wood = Seen & { readonly outline: Convex; readonly area: SquareMm };
+
+export function woodOf(box: Box, eye: Eye): Wood {
+  const outline = outlineOf(box, eye);
+  return { ...seenBox(box, eye), outline, area: areaOf(outline) };
+}
 
 /** A box as it is seen; a flat one or an edge, too. */
 export function seenBox(box: Box, eye: Eye): Seen {

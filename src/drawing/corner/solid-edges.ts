@@ -1,5 +1,5 @@
 import type { Mm } from '../../measure/quantities.js';
-import { otherAxes } from '../../model/box.js';
+import { otherAxes, withAxis } from '../../model/box.js';
 import { AXES, type Axis, type Box, type Point } from '../../model/part.js';
 import { distinct } from '../distinct.js';
 
@@ -22,7 +22,11 @@ function edgesOfBox({ min, max }: Box, axis: Axis): readonly Edge[] {
   const [u, v] = otherAxes(axis);
   const length = max[axis] - min[axis];
   return [min[u], max[u]].flatMap(atU =>
-    [min[v], max[v]].map(atV => ({ from: { ...min, [u]: atU, [v]: atV }, axis, length })),
+    [min[v], max[v]].map(atV => ({
+      from: withAxis(withAxis(min, u, atU), v, atV),
+      axis,
+      length,
+    })),
   );
 }
 
@@ -73,7 +77,8 @@ function edgesAlong(axis: Axis, { planes, wood, step }: Grid): readonly Edge[] {
       for (const [first, last] of runsOf(planes[axis].length - 1, isEdge)) {
         const from = planes[axis][first] ?? 0;
         const length = (planes[axis][last] ?? from) - from;
-        edges.push({ from: { x: 0, y: 0, z: 0, [axis]: from, [u]: atU, [v]: atV }, axis, length });
+        const place = { x: from, y: from, z: from };
+        edges.push({ from: withAxis(withAxis(place, u, atU), v, atV), axis, length });
       }
     });
   });

@@ -1,6 +1,6 @@
-import { draw, SQUARE_VIEWS } from '../../drawing/draw.js';
+import { draw, fullestSide } from '../../drawing/draw.js';
 import { stepSubject } from '../../drawing/step-subject.js';
-import type { Drawing, PaperPoint } from '../../drawing/strokes.js';
+import type { Drawing } from '../../drawing/strokes.js';
 import { allParts } from '../../drawing/view.js';
 import type { Mm } from '../../measure/quantities.js';
 import type { Plan, Step } from '../../plan/plan.js';
@@ -12,20 +12,26 @@ import type { Pack } from './pack.js';
 
 const GAP = 6;
 
+/** Pictures of a step, to be set so high. */
+export type SetPictures = (high: Mm) => readonly Piece[];
+
 /**
  * What goes where: from a corner, and beside it the view that shows most of it, with the figures. A
- * step that adds no board has no picture.
+ * step that adds no board has no picture. Drawn once, however many heights are tried.
  */
-export function picturePieces(step: Step, number: number, pack: Pack, high: Mm): readonly Piece[] {
+export function picturePieces(step: Step, number: number, pack: Pack): SetPictures {
   const { measure, plan } = pack;
-  if (step.bright.length === 0 || showsWhole(step)) return [];
+  if (step.bright.length === 0 || showsWhole(step)) return () => [];
   const corner = pack.drawings.find(it => it.name === `step-${number}`)?.draw();
-  if (corner === undefined) return [];
+  if (corner === undefined) return () => [];
+  const figures = figuresView(step, plan);
   const half = (measure.width - GAP) / 2;
-  const room = { width: half, height: high };
-  const left = drawingPiece(corner, room, measure.rule);
-  const right = drawingPiece(figuresView(step, plan), room, measure.rule);
-  return [{ ...beside(left, right, half + GAP), above: 3 }];
+  return high => {
+    const room = { width: half, height: high };
+    const left = drawingPiece(corner, room, measure.rule);
+    const right = drawingPiece(figures, room, measure.rule);
+    return [{ ...beside(left, right, half + GAP), above: 3 }];
+  };
 }
 
 const NOTCH_HIGH: Mm = 56;
@@ -60,20 +66,5 @@ function figuresView(step: Step, { model, display }: Plan): Drawing {
     bright: new Set(bright),
     standing: standing === undefined ? allParts(model) : new Set(standing),
   };
-  const [first, ...others] = SQUARE_VIEWS.map(view => draw(input, view));
-  if (first === undefined) throw new Error('there is no view');
-  return others.reduce((best, one) => (shown(one) > shown(best) ? one : best), first);
-}
-
-function shown({ patches }: Drawing): number {
-  return patches.reduce((sum, { corners }) => sum + area(corners), 0);
-}
-
-/** Half the sum of cross products round the shape. */
-function area(corners: readonly PaperPoint[]): number {
-  const twice = corners.reduce((sum, from, at) => {
-    const to = corners[(at + 1) % corners.length] ?? from;
-    return sum + from.u * to.v - to.u * from.v;
-  }, 0);
-  return Math.abs(twice) / 2;
+  return draw(input, fullestSide(input));
 }

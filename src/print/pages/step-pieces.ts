@@ -18,11 +18,9 @@ const HEIGHTS = [66, 52, 40] as const;
 export function stepPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
   const said = [...sayPieces(step, number, pack), ...notchPieces(step, pack)];
   const told = toldPieces(step, number, pack);
-  const begin = (high: Mm) => [
-    ...headPieces(step, number, pack),
-    ...picturePieces(step, number, pack, high),
-    ...said,
-  ];
+  const head = headPieces(step, number, pack);
+  const pictures = picturePieces(step, number, pack);
+  const begin = (high: Mm) => [...head, ...pictures(high), ...said];
   for (const high of HEIGHTS) {
     const whole = [...begin(high), ...told];
     if (heightOf(whole) <= pack.frame.height) return [bound(whole)];

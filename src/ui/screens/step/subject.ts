@@ -1,5 +1,5 @@
 import { closeUps } from '../../../drawing/close-up.js';
-import { drawStepCorner } from '../../../drawing/step-drawing.js';
+import { boardsInPicture, drawStepCorner } from '../../../drawing/step-drawing.js';
 import { stepSubject } from '../../../drawing/step-subject.js';
 import type { Plan, Step } from '../../../plan/plan.js';
 import type { Subject } from '../../pictures.js';
@@ -12,7 +12,7 @@ export function subjectOf(step: Step, plan: Plan): Subject {
     model,
     display,
     ...stepSubject(step),
-    corner: view => drawStepCorner(plan, step, view),
+    corner: { draw: view => drawStepCorner(plan, step, view), boards: boardsInPicture(plan, step) },
     closeUps: () => closeUps(plan, step),
   };
 }
