@@ -1,15 +1,13 @@
 import { helperStore } from '../files/helper-file.js';
-import type { Plan } from '../plan/plan.js';
 import type { Event } from '../workbook/events.js';
-import { buildKey, helperCame, learnedIn } from '../workbook/learned.js';
-import type { Workbook } from '../workbook/workbook.js';
+import { buildKey, helperCame, type LearnedFrom, learnedIn } from '../workbook/learned.js';
 
 /** What a build has to do with the helper of earlier and later ones. */
 export type HelperServices = {
   /** For the journal of a new build: what the helper brings along. */
   readonly came: () => readonly Event[];
   /** Keeps what was learned in a build, once that build is on disk. */
-  readonly keep: (build: { readonly workbook: Workbook; readonly plan: Plan }) => void;
+  readonly keep: (build: LearnedFrom) => void;
 };
 
 /**
@@ -23,8 +21,9 @@ export function helperServices(folder: string, now: () => number): HelperService
       const came = helperCame(store.known(), now());
       return came === undefined ? [] : [came];
     },
-    keep: ({ workbook, plan }) => {
-      if (!workbook.example) store.keep(buildKey(workbook), learnedIn(workbook, plan));
+    keep: build => {
+      const { workbook } = build;
+      if (!workbook.example) store.keep(buildKey(workbook), learnedIn(build));
     },
   };
 }

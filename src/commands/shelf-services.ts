@@ -67,7 +67,7 @@ export function shelfServices(means: Means, makeExample: ExampleMaker): ShelfSer
     save: ({ workbook, plan, progress }) => {
       const outcome = shelf.save(workbook, aheadOf(plan.steps, progress));
       if (!outcome.ok) return { ok: false, problem: saveProblemInShort(outcome.problem) };
-      means.helper.keep({ workbook, plan });
+      means.helper.keep({ workbook, plan, progress });
       return { ok: true };
     },
     example: () => {

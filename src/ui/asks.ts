@@ -77,7 +77,7 @@ function putDown(program: Program, services: Services): Program {
   if (build === undefined || saving.kind === 'not-saved')
     return { ...program, shelf: services.list() };
   services.close(build.workbook.id);
-  const notice = ragsNow(build) === 'due' ? RAGS_LEFT : program.notice;
+  const notice = leavesRags(program) ? RAGS_LEFT : program.notice;
   return {
     ...program,
     notice,
@@ -155,12 +155,18 @@ export function saved(program: Program, services: Services): Program {
     : { ...program, saving: { kind: 'not-saved', problem: result.problem } };
 }
 
+/** Whoever only looks in on a build leaves no rags of it: they are seen to where it is worked on. */
+function leavesRags(program: Program): boolean {
+  const { build } = program;
+  return build !== undefined && !isLooking(program) && ragsNow(build) === 'due';
+}
+
 function quit(program: Program, services: Services): Program {
   if (program.saving.kind === 'not-saved' && !program.leaving) {
     const notice = 'The last steps are not on disk. Quit once more to leave without them.';
     return { ...program, leaving: true, notice };
   }
-  if (program.build !== undefined && ragsNow(program.build) === 'due' && !program.leaving) {
+  if (leavesRags(program) && !program.leaving) {
     const notice = `${RAGS_LEFT} Quit once more to leave all the same.`;
     return { ...program, leaving: true, notice };
   }

@@ -5,7 +5,7 @@ import { atBench, isSameBench } from '../workbook/at-bench.js';
 import type { Event } from '../workbook/events.js';
 import { progressOf } from '../workbook/progress.js';
 import { record } from '../workbook/start-workbook.js';
-import type { Progress } from '../workbook/workbook.js';
+import type { Progress, Workbook } from '../workbook/workbook.js';
 import type { Build } from './screen.js';
 import type { Loaded, Services } from './services.js';
 
@@ -57,7 +57,11 @@ export function onToldDay(
 
 /** The build after these events: planned anew where something was measured, or was taken back. */
 export function recorded(build: Build, events: readonly Event[], planner: Planner): Build {
-  const workbook = events.reduce(record, build.workbook);
+  return followed(build, events.reduce(record, build.workbook), planner);
+}
+
+/** The same build with a journal that went on from its own. */
+export function followed(build: Build, workbook: Workbook, planner: Planner): Build {
   const progress = progressOf(workbook.events);
   const same = isSameBench(build.progress, progress);
   const made = same

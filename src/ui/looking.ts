@@ -1,4 +1,4 @@
-import { openBuild } from './build.js';
+import { followed, openBuild } from './build.js';
 import type { Program } from './program.js';
 import type { Key } from './screen.js';
 import type { Loaded, Services } from './services.js';
@@ -11,12 +11,14 @@ export function isLooking({ saving }: Program): boolean {
   return saving.kind === 'looking';
 }
 
-/** The build as the other window has left it on disk by now. */
+/** The build as the other window has left it on disk by now; planned anew only where something was measured there. */
 export function lookedAgain(program: Program, services: Services): Program {
   const { build } = program;
   if (build === undefined || !isLooking(program)) return program;
   const found = services.look(build.workbook.id);
   if (!found.ok || found.workbook.events.length === build.workbook.events.length) return program;
+  if (found.recipe === build.recipe)
+    return { ...program, build: followed(build, found.workbook, services) };
   const opened = openBuild(found, services);
   return opened.ok ? { ...program, build: opened.build } : program;
 }

@@ -5,7 +5,7 @@ import { textWidth } from '../text/width.js';
 import { cut, wrap } from '../text/wrap.js';
 import { timerWords } from '../workbook/timers.js';
 import { type Alarm, alarmsOf, isRinging } from './alarms.js';
-import { WORK_HERE } from './looking.js';
+import { isLooking, WORK_HERE } from './looking.js';
 import type { Page } from './page.js';
 import type { Build, Context, Interview, ShelfLine, Size } from './screen.js';
 import type { Look } from './theme.js';
@@ -128,6 +128,7 @@ export function contextOf(program: Program): Context {
     recipes,
     shelf,
     build,
+    looking: isLooking(program),
     interview,
     stepSeen: undefined,
     under: undefined,

@@ -57,6 +57,8 @@ export type Context = {
   readonly recipes: () => readonly Recipe[];
   readonly shelf: readonly ShelfLine[];
   readonly build: Build | undefined;
+  /** Another window works on the build: here it is only looked at. */
+  readonly looking: boolean;
   /** What the interview is about, from the moment it was asked for. */
   readonly interview: Interview | undefined;
   /** Id of the step that is seen at the bench, on this screen or on the one beneath it. */

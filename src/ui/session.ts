@@ -4,7 +4,7 @@ import { type Clocks, clockChanged, clockJumpMs } from '../workbook/clock-change
 import { alarmsOf, isBellDue, isRinging } from './alarms.js';
 import { perform, saved } from './asks.js';
 import { setBackNow } from './clock-set.js';
-import { asksToWorkHere, lookedAgain, workHere } from './looking.js';
+import { asksToWorkHere, isLooking, lookedAgain, workHere } from './looking.js';
 import type { Page, Screens } from './page.js';
 import { alarms, contextOf, isTooSmall, type Program } from './program.js';
 import type { Ask, Key, ShelfLine, Size } from './screen.js';
@@ -142,7 +142,7 @@ export class Session {
     this.#clocks = clocks;
     const now = { ...program, nowMs: clocks.wallMs };
     if (change === 'no' || change === 'slept') return now;
-    if (change === 'set back' && program.build !== undefined) {
+    if (change === 'set back' && program.build !== undefined && !isLooking(program)) {
       const back = setBackNow(-jumpMs, clocks.wallMs);
       const moved = perform(now, { kind: 'record', events: back.events }, this.#start);
       return { ...moved, notice: back.notice };

@@ -1,8 +1,7 @@
 import type { Plan } from '../plan/plan.js';
 import type { Event } from './events.js';
-import { progressOf } from './progress.js';
 import { standingEvents } from './taken-back.js';
-import type { Workbook } from './workbook.js';
+import type { Progress, Workbook } from './workbook.js';
 
 /** What the helper did and was signed off for in one build. Nobody is named, and no build. */
 export type Learned = {
@@ -19,6 +18,13 @@ export type Learned = {
   readonly lastAtMs: number;
 };
 
+/** A build with the fold of its journal. */
+export type LearnedFrom = {
+  readonly workbook: Workbook;
+  readonly plan: Plan;
+  readonly progress: Pick<Progress, 'toolsBriefed'>;
+};
+
 /** The same build, whatever it is called by now. */
 export function buildKey({ recipe, createdAtMs }: Workbook): string {
   return `${recipe} ${createdAtMs}`;
@@ -28,7 +34,11 @@ export function buildKey({ recipe, createdAtMs }: Workbook): string {
  * What is kept of a build for the next one, as its journal stands: what was taken back is not learned.
  * Nothing of the example, of who builds alone, and of a build in which nobody learned anything yet.
  */
-export function learnedIn(workbook: Workbook, { steps, time }: Plan): Learned | undefined {
+export function learnedIn({
+  workbook,
+  plan: { steps, time },
+  progress,
+}: LearnedFrom): Learned | undefined {
   if (workbook.example || time.people === 1) return undefined;
   const events = standingEvents(workbook.events);
   const changed = events.findLast(({ kind }) => kind === 'helper-changed');
@@ -36,10 +46,7 @@ export function learnedIn(workbook: Workbook, { steps, time }: Plan): Learned | 
   const since = changed === undefined ? events : events.slice(events.indexOf(changed) + 1);
   const whoOf = (event: Event) =>
     event.kind === 'step-done' ? steps.find(({ id }) => id === event.step)?.who : undefined;
-  const tools = [...progressOf(workbook.events).toolsBriefed].map(([tool, atMs]) => ({
-    tool,
-    atMs,
-  }));
+  const tools = [...progress.toolsBriefed].map(([tool, atMs]) => ({ tool, atMs }));
   const alone = since.filter(event => whoOf(event) === 'helper');
   const together = since.filter(event => whoOf(event) === 'both');
   const times = [...tools, ...alone, ...together].map(({ atMs }) => atMs);

@@ -88,6 +88,7 @@ export function contextWith(build: Build | undefined, rest: Partial<Context> = {
     recipes: () => [],
     shelf: [],
     build,
+    looking: false,
     interview: undefined,
     stepSeen: undefined,
     under: undefined,

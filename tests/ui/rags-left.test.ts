@@ -1,12 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { perform } from '../../src/ui/asks.js';
 import { opener } from '../../src/ui/page.js';
-import type { Program } from '../../src/ui/program.js';
+import { contextOf, type Program } from '../../src/ui/program.js';
 import { homeScreen } from '../../src/ui/screens/home/screen.js';
+import { resumeScreen } from '../../src/ui/screens/resume/screen.js';
 import { SCREENS } from '../../src/ui/screens.js';
 import type { Event } from '../../src/workbook/events.js';
 import { buildAfter, TUESDAY_MS } from '../support/open-build.js';
 import { Bench, programOn } from '../support/program.js';
+import { viewLines } from '../support/screen-page.js';
 
 const COAT: Event = { kind: 'step-done', atMs: TUESDAY_MS, step: 'seal' };
 const LAID: Event = { kind: 'rags-laid', atMs: TUESDAY_MS };
@@ -35,6 +37,18 @@ describe('leaving a build with oily rags by another way than a pause', () => {
     expect(bench.quits).toBe(0);
     expect(warned.notice).toMatch(/Quit once more/);
     perform(warned, { kind: 'quit' }, means);
+    expect(bench.quits).toBe(1);
+  });
+
+  test('whoever only looks in on it, with another window at work, is not held up', () => {
+    const { bench, program, means } = atStep([COAT]);
+    const looking: Program = { ...program, saving: { kind: 'looking' } };
+    expect(perform(looking, { kind: 'go', to: 'home' }, means).notice).toBe(undefined);
+    const resume = contextOf(looking);
+    const seen = viewLines(resumeScreen, resumeScreen.open(resume), resume).join('\n');
+    expect(seen).toContain('So far');
+    expect(seen).not.toContain('Find them now');
+    perform(looking, { kind: 'quit' }, means);
     expect(bench.quits).toBe(1);
   });
 

@@ -255,6 +255,15 @@ describe('from screen to screen', () => {
       expect(head(session)).toContain('Not noted');
     });
 
+    test('with the clock set back, no wait is said to be moved: that is for the other window to do', () => {
+      const { bench, session } = looking();
+      bench.nowMs -= 2 * 3_600_000;
+      session.tick();
+      expect(bench.saved).toEqual([]);
+      expect(head(session)).toContain('clock of this computer was set back: check glue and sealer');
+      expect(head(session)).not.toMatch(/waits were moved|Not noted/);
+    });
+
     test('is taken over when asked twice; then it is noted here', () => {
       const { bench, session } = looking();
       session.press({ name: 'character', text: '!' });

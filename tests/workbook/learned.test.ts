@@ -1,10 +1,13 @@
 import { describe, expect, test } from 'vitest';
+import type { Plan } from '../../src/plan/plan.js';
 import type { Event } from '../../src/workbook/events.js';
 import { helperCame, type Learned, learnedIn } from '../../src/workbook/learned.js';
+import { progressOf } from '../../src/workbook/progress.js';
+import type { Workbook } from '../../src/workbook/workbook.js';
 import { build, HOUR, step, TUESDAY_14 } from '../support/journal.js';
 import { smallPlan } from '../support/small-plan.js';
 
-const PLAN = {
+const PLAN: Plan = {
   ...smallPlan(),
   steps: [
     step('cut', { who: 'both' }),
@@ -20,8 +23,12 @@ const EVENTS: readonly Event[] = [
   { kind: 'step-done', atMs: TUESDAY_14 + 4 * HOUR, step: 'saw' },
 ];
 
+function learnedFrom(workbook: Workbook, plan: Plan = PLAN) {
+  return learnedIn({ workbook, plan, progress: progressOf(workbook.events) });
+}
+
 function learned(events: readonly Event[], about = {}) {
-  return learnedIn(build(events, about), PLAN);
+  return learnedFrom(build(events, about));
 }
 
 const past = (about: Partial<Learned>): Learned => ({
@@ -67,8 +74,8 @@ describe('what a helper learned in a build', () => {
 
   test('the example teaches nobody, and who builds alone has no helper', () => {
     expect(learned(EVENTS, { example: true })).toBe(undefined);
-    const alone = { ...PLAN, time: { ...PLAN.time, people: 1 } };
-    expect(learnedIn(build(EVENTS), alone)).toBe(undefined);
+    const alone: Plan = { ...PLAN, time: { ...PLAN.time, people: 1 } };
+    expect(learnedFrom(build(EVENTS), alone)).toBe(undefined);
   });
 
   test('no name is kept, neither of a build nor of a person', () => {

@@ -8,9 +8,13 @@ import { buildRecordPage, type Recorded } from './build-record-page.js';
  * over, and the record for the builder.
  */
 export function handOverPages(recorded: Recorded, zone?: string): readonly Page[] {
-  const { workbook, plan } = recorded;
-  return [
-    careSheetPage(plan, careDays(workbook.events, plan, zone)),
-    buildRecordPage(recorded, zone),
-  ];
+  return Object.values(HAND_OVER).map(page => page(recorded, zone));
 }
+
+/** The same, each by itself. */
+export const HAND_OVER: Readonly<
+  Record<'care' | 'record', (recorded: Recorded, zone?: string) => Page>
+> = {
+  care: ({ workbook, plan }, zone) => careSheetPage(plan, careDays(workbook.events, plan, zone)),
+  record: buildRecordPage,
+};

@@ -111,10 +111,10 @@ function titleOf(id: string, { steps }: Plan): string {
 
 /** What the helper was signed off for and did in this build. */
 export function helperRows(
-  { workbook, plan }: Pick<Recorded, 'workbook' | 'plan'>,
+  { workbook, plan, progress }: Pick<Recorded, 'workbook' | 'plan' | 'progress'>,
   zone?: string,
 ): readonly string[] {
-  const learned = learnedIn({ ...workbook, example: false }, plan);
+  const learned = learnedIn({ workbook: { ...workbook, example: false }, plan, progress });
   if (learned === undefined) return [];
   const { tools, alone, together } = learned;
   const name = (id: string) => plan.tools.find(tool => tool.id === id)?.name ?? id;

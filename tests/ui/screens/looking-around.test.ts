@@ -32,7 +32,7 @@ function afterKeys(keys: string, plan: Plan = smallPlan()) {
   const used = usedWith(stepScreen, contextWith(buildAfter(SAWING, plan)));
   for (const key of keys.split(' ')) used.wait(400).press(key);
   const build = used.at.build ?? buildAfter(SAWING, plan);
-  const next = recapFacts(build, used.at.nowMs).find(({ name }) => name === 'Next')?.text ?? '';
+  const next = recapFacts(build, used.at).find(({ name }) => name === 'Next')?.text ?? '';
   return { used, build, next };
 }
 

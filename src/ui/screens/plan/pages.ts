@@ -6,7 +6,7 @@ import type { Block, Page } from '../../../text/page.js';
 import { bodyLines } from '../../../text/page-lines.js';
 import { count } from '../../../text/plural.js';
 import { toAscii } from '../../../text/safe-text.js';
-import { handOverPages } from '../../../workbook/pages/hand-over-pages.js';
+import { HAND_OVER } from '../../../workbook/pages/hand-over-pages.js';
 import type { Progress } from '../../../workbook/workbook.js';
 import type { Build } from '../../screen.js';
 import { WHO } from '../step/phase-words.js';
@@ -18,6 +18,11 @@ export type PlanPage = {
   readonly id: string;
   readonly key: string;
   readonly name: string;
+  /** What is on it, worked out when it is first looked at. */
+  readonly body: () => PageBody;
+};
+
+export type PageBody = {
   readonly title: string;
   /** Empty for the drawing, which is no text. */
   readonly blocks: readonly Block[];
@@ -50,24 +55,38 @@ const kept = new WeakMap<Progress, readonly PlanPage[]>();
 export function planPages(build: Build): readonly PlanPage[] {
   const known = kept.get(build.progress);
   if (known !== undefined) return known;
-  const pages = pagesOf(build).map(
-    ({ id, title, blocks }, at): PlanPage => ({
+  const pages = sourcesOf(build).map(
+    ({ id, make }, at): PlanPage => ({
       id,
       key: at < NUMBERED ? String((at + 1) % NUMBERED) : (LETTERS[id] ?? ''),
-      name: NAMES[id] ?? title,
-      title,
-      blocks,
+      name: NAMES[id] ?? id,
+      body: once(make),
     }),
   );
   kept.set(build.progress, pages);
   return pages;
 }
 
-function pagesOf(build: Build): readonly Page[] {
-  const { plan } = build;
-  const drawing: Page = { id: 'drawing', title: 'The finished piece', blocks: [] };
-  const last = handOverPages(build).filter(({ id }) => id !== 'record' || isBegun(build));
-  return [drawing, ...planOnly(plan).map(page => pageNow(page, build)), ...last];
+/** A page by its id, and how it is made. */
+type Source = { readonly id: string; readonly make: () => PageBody };
+
+const DRAWING: PageBody = { title: 'The finished piece', blocks: [] };
+
+function sourcesOf(build: Build): readonly Source[] {
+  const only = planOnly(build.plan).map(
+    (page): Source => ({ id: page.id, make: () => pageNow(page, build) }),
+  );
+  const ids = isBegun(build) ? (['care', 'record'] as const) : (['care'] as const);
+  const last = ids.map((id): Source => ({ id, make: () => HAND_OVER[id](build) }));
+  return [{ id: 'drawing', make: () => DRAWING }, ...only, ...last];
+}
+
+function once<T>(make: () => T): () => T {
+  let made: { readonly it: T } | undefined;
+  return () => {
+    made ??= { it: make() };
+    return made.it;
+  };
 }
 
 const keptOnly = new WeakMap<Plan, readonly Page[]>();

@@ -65,8 +65,8 @@ function headRows(state: PlanState, build: Build, at: Context) {
 function pageTitle(state: PlanState, build: Build, at: Context): string {
   const page = shownPage(state, build);
   if (page === undefined) return '';
-  if (state.asked) return `Where the figures are from: ${page.title}`;
-  if (state.page > 0) return page.title;
+  if (state.asked) return `Where the figures are from: ${page.body().title}`;
+  if (state.page > 0) return page.body().title;
   const { title, note, toScale } = drawing(state, build, at);
   if (note !== undefined) return `${title}. ${note}`;
   return toScale ? `${title}, to scale` : title;

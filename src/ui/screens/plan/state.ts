@@ -32,7 +32,7 @@ export function shownLines(state: PlanState, build: Build, at: Context): readonl
   const page = shownPage(state, build);
   if (page === undefined) return [];
   const style = { columns: at.size.columns, ascii: at.ascii };
-  return pageText(state.asked ? askedBlocks(page.id, build) : page.blocks, style);
+  return pageText(state.asked ? askedBlocks(page.id, build) : page.body().blocks, style);
 }
 
 /** The tabs and the title of the page stand above what scrolls. */

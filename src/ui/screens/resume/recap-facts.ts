@@ -3,7 +3,7 @@ import { count } from '../../../text/plural.js';
 import { clockWords } from '../../../workbook/clock-words.js';
 import { type HalfDone, type Recap, recap } from '../../../workbook/recap.js';
 import { timerWords } from '../../../workbook/timers.js';
-import type { Build } from '../../screen.js';
+import type { Build, Context } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
 import { boardFacts } from './board-facts.js';
 import { forecastFacts } from './forecast-facts.js';
@@ -15,13 +15,16 @@ import { dayFacts, glueFacts, ragFacts } from './today-facts.js';
 const MOST_HALF_DONE = 3;
 
 /** Where a build was left, in the order in which it matters to somebody who comes back. */
-export function recapFacts(build: Build, nowMs: number): readonly NamedText[] {
+export function recapFacts(
+  build: Build,
+  { nowMs, looking }: Pick<Context, 'nowMs' | 'looking'>,
+): readonly NamedText[] {
   const { workbook, plan, progress } = build;
   const told = recap(workbook, plan.steps, progress, nowMs);
   return [
     ...lastFacts(told, nowMs),
     ...noteFacts(told, nowMs),
-    ...ragFacts(build),
+    ...(looking ? [] : ragFacts(build)),
     ...told.ranOut.map(({ timer }) => ({
       name: 'Time is up',
       text: `${timer.name}, ${timerWords(timer, nowMs)}. ${timer.then}`,

@@ -14,9 +14,10 @@ export function open(): ResumeState {
 const URGENT = /^(?:Time is up|Your note|Buy first|Next) /;
 
 /** The recap as rows; what asks for something stands out. */
-export function recapRows(build: Build, { nowMs, size, ascii }: Context): readonly Row[] {
+export function recapRows(build: Build, at: Context): readonly Row[] {
+  const { size, ascii } = at;
   const plain = plainer(ascii);
-  const facts = recapFacts(build, nowMs).map(({ name, text }) => ({ name, text: plain(text) }));
+  const facts = recapFacts(build, at).map(({ name, text }) => ({ name, text: plain(text) }));
   return factLines(facts, size.columns).map((text): Row => {
     if (/^(?:Time is up|Rags) /.test(text)) return { text, tone: 'heed' };
     return URGENT.test(text) ? { text, tone: 'strong' } : { text };
