@@ -27,7 +27,8 @@ export type SealWeather = {
   readonly sprinkle: Sprinkle;
   /** Since midnight. */
   readonly nowMinutes: Minutes;
-  readonly sunsetMinutes: Minutes;
+  /** Left out under a roof, or where nobody knows: the hours of the day are not looked at then. */
+  readonly sunsetMinutes?: Minutes;
 };
 
 export type SealObstacle =
@@ -45,8 +46,8 @@ export type SealObstacle =
 export type SealDay = {
   /** `test-first`: nothing against it but that nobody knows how wet the wood is. */
   readonly verdict: 'yes' | 'test-first' | 'later-today' | 'not-today';
-  /** Last brush stroke, since midnight. */
-  readonly untilMinutes: Minutes;
+  /** Last brush stroke, since midnight; undefined where no sunset was told. */
+  readonly untilMinutes: Minutes | undefined;
   /** First brush stroke, today or on the next day that has no obstacle, since midnight. */
   readonly fromMinutes: Minutes;
   readonly dewPoint: Celsius;
@@ -78,7 +79,9 @@ export const SPRINKLE_MINUTES = sourced<Minutes>(
 export function sealDay(id: SealerId, weather: SealWeather): SealDay {
   const dew = dewPoint(weather.air, weather.humidityPercent);
   const spread = weather.surface - dew;
-  const untilMinutes = weather.sunsetMinutes - BEFORE_SUNSET_HOURS.value * 60;
+  const { sunsetMinutes } = weather;
+  const untilMinutes =
+    sunsetMinutes === undefined ? undefined : sunsetMinutes - BEFORE_SUNSET_HOURS.value * 60;
   const obstacles = [
     ...woodObstacles(weather),
     ...airObstacles(sealerOf(id), weather, spread),
@@ -137,7 +140,8 @@ function airObstacles(
   return found;
 }
 
-function hourObstacles(now: Minutes, until: Minutes): Found {
+function hourObstacles(now: Minutes, until: Minutes | undefined): Found {
+  if (until === undefined) return [];
   const { value: from, source } = DEW_GONE_MINUTES;
   if (until <= from)
     return [{ kind: 'short-day', limit: until, source: BEFORE_SUNSET_HOURS.source }];

@@ -11,15 +11,18 @@ export function formatSpread(spread: Celsius, { system }: Display): string {
     : `${formatNumber((spread * 9) / 5, 1)} °F`;
 }
 
-/** The verdict in one line: "yes, until 15:40", "not today: …". */
+/** The verdict in one line: "yes, until 15:40", "not today: …". Hours are told where sunset was. */
 export function sealVerdict(day: SealDay, display: Display): string {
-  if (day.verdict === 'yes') return `Yes, until ${formatClock(day.untilMinutes)}.`;
+  const until = day.untilMinutes === undefined ? '' : ` until ${formatClock(day.untilMinutes)}`;
+  if (day.verdict === 'yes')
+    return until === '' ? 'Yes, as far as warmth, damp and dew point go.' : `Yes,${until}.`;
   if (day.verdict === 'later-today')
-    return `Not yet: from ${formatClock(day.fromMinutes)} until ${formatClock(day.untilMinutes)} today, once the dew has gone.`;
+    return `Not yet: from ${formatClock(day.fromMinutes)}${until} today, once the dew has gone.`;
   if (day.verdict === 'test-first') {
     const early = day.obstacles.some(({ kind }) => kind === 'too-early');
-    const from = early ? `from ${formatClock(day.fromMinutes)} ` : '';
-    return `Sprinkle water on the wood first: if it soaks in within 10 min, yes, ${from}until ${formatClock(day.untilMinutes)}; if it stands in beads, wait.`;
+    const from = early ? ` from ${formatClock(day.fromMinutes)}` : '';
+    const hours = `${from}${until}`;
+    return `Sprinkle water on the wood first: if it soaks in within 10 min, yes${hours === '' ? '' : `,${hours}`}; if it stands in beads, wait.`;
   }
   const reasons = day.obstacles.map(it => obstacleWords(it, display)).join('; ');
   return `Not today: ${reasons}.`;

@@ -1,7 +1,7 @@
 import { glueOf } from '../materials/glue.js';
 import { type GlueDay, type GlueWeather, glueDay } from '../materials/glue-day.js';
 import { glueVerdict, glueWhen } from '../materials/glue-words.js';
-import { type SealDay, sealDay } from '../materials/seal-day.js';
+import { sealDay } from '../materials/seal-day.js';
 import { formatSpread, sealVerdict, sealWhen } from '../materials/seal-words.js';
 import type { Display, Minutes } from '../measure/quantities.js';
 import { formatTemperature } from '../measure/temperature.js';
@@ -64,10 +64,6 @@ function glueVerdictOf(told: ToldDay, { display }: Seen): DayVerdict {
   };
 }
 
-/** Where no sunset is told, the hours of the day are left out of it. */
-const NOON: Minutes = 12 * 60;
-const LATE_SUNSET: Minutes = 22 * 60;
-
 function sealVerdictOf(told: ToldDay, { display, clockMinutes }: Seen): DayVerdict {
   const { now, coldest = now, humidityPercent, sunsetMinutes, moisturePercent } = told;
   if (now === undefined || coldest === undefined || humidityPercent === undefined)
@@ -84,15 +80,15 @@ function sealVerdictOf(told: ToldDay, { display, clockMinutes }: Seen): DayVerdi
     low: coldest,
     ...(moisturePercent !== undefined && { moisturePercent }),
     sprinkle: 'not-tried',
-    nowMinutes: sunsetMinutes === undefined ? NOON : clockMinutes,
-    sunsetMinutes: sunsetMinutes ?? LATE_SUNSET,
+    nowMinutes: clockMinutes,
+    ...(sunsetMinutes !== undefined && { sunsetMinutes }),
   });
   const dew = `Dew point ${formatTemperature(day.dewPoint, display)}: the wood is ${formatSpread(day.spread, display)} above it, ${formatSpread(3, display)} is wanted.`;
   const hours =
     sunsetMinutes === undefined ? ['Not checked: hours to sunset, as for work under a roof.'] : [];
   return {
     kind: SEAL_KINDS[day.verdict],
-    words: sunsetMinutes === undefined ? withoutHours(day, display) : sealVerdict(day, display),
+    words: sealVerdict(day, display),
     when: sealWhen(day, display),
     sums: [dew, ...hours],
   };
@@ -104,11 +100,3 @@ const SEAL_KINDS = {
   'later-today': 'not-today',
   'not-today': 'not-today',
 } as const;
-
-/** The verdict where nobody asked about hours, as for work under a roof. */
-function withoutHours(day: SealDay, display: Display): string {
-  if (day.verdict === 'yes') return 'Yes, as far as warmth, damp and dew point go.';
-  if (day.verdict === 'test-first')
-    return 'Sprinkle water on the wood first: if it soaks in within 10 min, yes; if it stands in beads, wait.';
-  return sealVerdict(day, display);
-}

@@ -14,15 +14,20 @@ const RAGS_SOURCE: Source = {
 /** What a builder may know of rags: the plan tells which finish, the journal what was done. */
 type Oiled = { readonly workbook: Workbook; readonly plan: Plan };
 
-/** Rags that can burn by themselves, from work since the last session was closed. */
+/** Rags of work since the last session was closed. */
 export type Rags =
   | 'none'
   /** Oil or an oil stain was on them, and nobody said that they are seen to. */
   | 'due'
   | 'laid out';
 
-/** How it stands with the rags: a coat was worked on, and they were laid out after it, or not. */
-export function ragsNow({ workbook, plan }: Oiled): Rags {
+/** How it stands with rags that can burn by themselves: a finish that does not heat up leaves none. */
+export function ragsNow(oiled: Oiled): Rags {
+  return oiled.plan.sealer.hotRags ? wetRags(oiled) : 'none';
+}
+
+/** A coat was worked on, and its rags were laid out after it, or not; whatever the finish is. */
+function wetRags({ workbook, plan }: Oiled): Rags {
   const events = standingEvents(workbook.events);
   const closed = events.findLastIndex(({ kind }) => kind === 'paused');
   const oiled = events.findLastIndex(event => isCoat(event, plan));
@@ -47,7 +52,7 @@ function isCoat(event: Event, { steps }: Plan): boolean {
 
 /** The line about rags; with a finish that heats up nobody leaves without it. */
 export function ragsOf(oiled: Oiled): readonly LeavingLine[] {
-  const rags = ragsNow(oiled);
+  const rags = wetRags(oiled);
   if (rags === 'none') return [];
   return [{ ...RAGS, must: oiled.plan.sealer.hotRags, seen: rags === 'laid out' }];
 }

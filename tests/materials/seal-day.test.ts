@@ -143,6 +143,19 @@ describe('may I seal now', () => {
     expect(sealVerdict(early, SIXTEENTHS)).toContain('yes, from 10:00 until 15:40');
   });
 
+  // Under a roof dew does not fall on it (common practice): a damp or cold evening is still one.
+  test('where no sunset is told, no hour of the day speaks against it, and none is told', () => {
+    const { sunsetMinutes: _none, ...roof } = { ...FINE, nowMinutes: 22 * 60 };
+    const found = sealDay('penetrating-sealer', roof);
+    expect(found.verdict).toBe('yes');
+    expect(sealVerdict(found, SIXTEENTHS)).toBe('Yes, as far as warmth, damp and dew point go.');
+    const damp = sealDay('penetrating-sealer', { ...roof, humidityPercent: 90 });
+    expect(damp.verdict).toBe('not-today');
+    const { moisturePercent: _meter, ...unmeasured } = roof;
+    const test = sealVerdict(sealDay('penetrating-sealer', unmeasured), SIXTEENTHS);
+    expect(test).toMatch(/10 min, yes; if it stands in beads, wait\.$/);
+  });
+
   // Sum on paper: 70 F at 50 % has a dew point of 50.5 F, so 19.5 F to spare.
   test('the sum is told', () => {
     expect(toFahrenheit(day({}).dewPoint)).toBeCloseTo(50.5, 1);

@@ -156,7 +156,9 @@ describe('rags with oil on them', () => {
 
   test('a water-borne finish is told of, and holds nobody back', () => {
     const plan = { ...PLAN, sealer: { ...PLAN.sealer, hotRags: false } };
-    expect(ragsOf({ workbook: build([START, wiped]), plan })).toMatchObject([{ must: false }]);
+    const oiled = { workbook: build([START, wiped]), plan };
+    expect(ragsOf(oiled)).toMatchObject([{ must: false }]);
+    expect(ragsNow(oiled)).toBe('none');
   });
 
   test('a program that was killed, without a pause, still asks for them the next day', () => {

@@ -42,7 +42,7 @@ function work(given: Given): WorkResult {
     ],
     more: {
       verdict: day.verdict,
-      until: formatClock(day.untilMinutes),
+      ...(day.untilMinutes !== undefined && { until: formatClock(day.untilMinutes) }),
       from: formatClock(day.fromMinutes),
       spread_c: day.spread,
       dew_tonight: day.dewTonight,
