@@ -12,10 +12,7 @@ import { partNames } from './part-names.js';
 import type { CornerView, Drawing } from './strokes.js';
 
 /** Something near at hand: a joint, a notch, the places of screws. Sheets look the same from any corner. */
-export type CloseUp = {
-  readonly title: string;
-  readonly draw: (view: CornerView) => Drawing;
-};
+export type CloseUp = { readonly draw: (view: CornerView) => Drawing };
 
 /** What one may want to see closer at a step: its notches, or its joints and where their screws go. */
 export function closeUps(plan: Plan, step: Step): readonly CloseUp[] {
@@ -31,12 +28,10 @@ export function closeUps(plan: Plan, step: Step): readonly CloseUp[] {
   const firsts = new Map<string, Joint>();
   for (const joint of joints) if (!firsts.has(joint.name)) firsts.set(joint.name, joint);
   return [...firsts.values()].flatMap(first => {
-    const close: CloseUp = {
-      title: first.name,
-      draw: view => drawJointClose(plan, first, view),
-    };
-    const screws = screwDrawings(plan).filter(
-      ({ key }) => key.replace(/[ /].*$/, '') === first.rule,
+    const close: CloseUp = { draw: view => drawJointClose(plan, first, view) };
+    const ofRule = joints.filter(({ rule }) => rule === first.rule);
+    const screws = screwDrawings(plan).filter(({ from, into }) =>
+      ofRule.some(joint => joint.from === from && joint.into === into),
     );
     return [close, ...screws];
   });

@@ -29,9 +29,19 @@ export type NamedDrawing = {
   /** Unlike every other of the plan, fit for a file: `front`, `step-12`, `boards-2x4`. */
   readonly name: string;
   readonly group: DrawingGroup;
-  readonly title: string;
+  /** What of its group it shows: a view, a section of boards, a mark, the id of a step. */
+  readonly of: string;
   readonly draw: () => Drawing;
 };
+
+/** The drawing of something, drawn; undefined where there is none. */
+export function drawingOf(
+  drawings: readonly NamedDrawing[],
+  group: DrawingGroup,
+  of: string,
+): Drawing | undefined {
+  return drawings.find(one => one.group === group && one.of === of)?.draw();
+}
 
 /** Every drawing of a plan, in the order in which somebody builds. */
 export function drawings(plan: Plan): readonly NamedDrawing[] {
@@ -43,7 +53,7 @@ export function drawings(plan: Plan): readonly NamedDrawing[] {
       (purchase): NamedDrawing => ({
         name: fileName(`boards ${purchase.section}`),
         group: 'boards',
-        title: `Boards of ${purchase.section}`,
+        of: purchase.section,
         draw: () => drawBoards(purchase, plan.display),
       }),
     ),
@@ -59,21 +69,21 @@ function sheets(
   kind: string,
   drawn: readonly JointDrawing[],
 ): readonly NamedDrawing[] {
-  return drawn.map(({ key, title, draw: make }) => ({
+  return drawn.map(({ key, draw: make }) => ({
     name: fileName(`${kind} ${key}`),
     group,
-    title,
+    of: key,
     draw: make,
   }));
 }
 
 function viewDrawing(view: View, plan: Plan): NamedDrawing {
-  const { model, display, title } = plan;
+  const { model, display } = plan;
   const bright = new Set<string>();
   return {
     name: view,
     group: 'views',
-    title,
+    of: view,
     draw: () => {
       const drawing = draw({ model, display, bright, standing: allParts(model) }, view);
       return view === 'above' ? withCuttingPlanes(drawing, plan) : drawing;
@@ -85,8 +95,11 @@ function stepDrawing(step: Step, number: number, plan: Plan): NamedDrawing {
   return {
     name: `step-${number}`,
     group: 'steps',
-    title: `Step ${number}: ${step.title}`,
-    draw: () => drawStepCorner(plan, step, 'corner-right'),
+    of: step.id,
+    draw: () => ({
+      ...drawStepCorner(plan, step, 'corner-right'),
+      title: `Step ${number}: ${step.title}`,
+    }),
   };
 }
 

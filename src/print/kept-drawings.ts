@@ -15,9 +15,11 @@ export function keptDrawings(plan: Plan): readonly NamedDrawing[] {
     draw({ model, display, bright: allParts(model), standing: new Set() }, 'corner-right'),
   );
   return drawings(plan).flatMap(one => {
-    const step = plan.steps.find((_, at) => one.name === `step-${at + 1}`);
+    const at = one.group === 'steps' ? plan.steps.findIndex(({ id }) => id === one.of) : -1;
+    const step = plan.steps[at];
     if (step?.bright.length === 0) return [];
-    const make = step !== undefined && showsWhole(step) ? () => placesOf(step, whole()) : one.draw;
+    const make =
+      step !== undefined && showsWhole(step) ? () => placesOf(step, at + 1, whole()) : one.draw;
     return [{ ...one, draw: once(make) }];
   });
 }
@@ -28,10 +30,11 @@ export function showsWhole(step: Step): boolean {
 }
 
 /** The whole piece, the places of a step's boards filled. */
-function placesOf(step: Step, whole: Drawing): Drawing {
+function placesOf(step: Step, number: number, whole: Drawing): Drawing {
   const ids = new Set(step.bright);
   return {
     ...whole,
+    title: `Step ${number}: ${step.title}`,
     strokes: whole.strokes.map(stroke => ({ ...stroke, bright: false })),
     patches: whole.patches.filter(({ part }) => ids.has(part)),
     inWords: `${whole.title} on the finished piece, the places of these boards filled: ${step.title}.`,

@@ -24,9 +24,9 @@ export async function printFiles(ask: PaperAsk, base: string): Promise<readonly 
     ...calendarFiles(ask, base),
     { name: `${base}.json`, content: planJson(plan) },
     { name: 'plan.schema.json', content: `${JSON.stringify(schema, null, 2)}\n` },
-    ...drawings.map(({ name, title, draw }) => ({
+    ...drawings.map(({ name, draw }) => ({
       name: `drawings/${name}.svg`,
-      content: drawingSvg(draw(), title, measure.rule),
+      content: drawingSvg(draw(), plan.title, measure.rule),
     })),
   ];
 }

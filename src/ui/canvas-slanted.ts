@@ -43,7 +43,7 @@ export function setSlanted(
   const longFirst = [...seen].sort(
     (a, b) => Number(b.bright) - Number(a.bright) || lengthOf(b) - lengthOf(a),
   );
-  const taken: Taken = { upright: new Set(), slanted: new Map() };
+  const taken: Taken = { upright: new Set(), slanted: new Set() };
   const left = longFirst.filter(
     stroke => !drawStroke(sheet, stroke, { slope, taken, sign: UPRIGHT[kind] }),
   );
@@ -122,8 +122,8 @@ function uprightCells({ from, to }: Pick<Stroke, 'from' | 'to'>, slope: Slope): 
   }));
 }
 
-/** What is drawn already: cells with upright lines, and the heights of slanted ones in each cell. */
-type Taken = { readonly upright: Set<string>; readonly slanted: Map<string, number> };
+/** Cells that have upright and slanted lines already. */
+type Taken = { readonly upright: Set<string>; readonly slanted: Set<string> };
 
 type Pen = { readonly slope: Slope; readonly taken: Taken; readonly sign: string };
 
@@ -141,7 +141,7 @@ function drawStroke(sheet: Sheet, stroke: Stroke, { slope, taken, sign }: Pen): 
       taken.upright.add(key(cell));
       setSign(sheet, cell, sign, stroke.bright);
     } else {
-      taken.slanted.set(key(cell), cell.level);
+      taken.slanted.add(key(cell));
       if (!taken.upright.has(key(cell)))
         setSign(sheet, cell, LEVELS[cell.level] ?? '-', stroke.bright);
     }

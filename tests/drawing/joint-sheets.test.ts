@@ -64,6 +64,30 @@ describe('a joint sheet', () => {
     ]);
   });
 
+  test('numbers the cuts of every kind of notch through, each number once on the drawing and below', () => {
+    // A lap 50 deep at one end; at the other one 40 long, half as deep.
+    const uneven = piece(boxOf([0, 0, 50], [90, 40, 100]), boxOf([1160, 0, 75], [1200, 40, 100]));
+    const { labels, notes } = sheet(uneven);
+    expect(labels.map(({ text }) => text)).toEqual(['1', '2', '3', '4']);
+    const cuts = notes.filter(note => note.startsWith('Cut '));
+    expect(cuts.map(note => note.slice(0, 6))).toEqual(['Cut 1:', 'Cut 2:', 'Cut 3:', 'Cut 4:']);
+    // As it lies, its far end is at the left.
+    expect(cuts[0]).toContain('40 mm from the end, 25 mm deep');
+    expect(cuts[2]).toContain('90 mm from the end, 50 mm deep');
+    // The third cut is marked where the second notch is.
+    const third = labels[2]?.at.u ?? 0;
+    expect(third).toBeGreaterThan((labels[0]?.at.u ?? 0) + 90);
+    expect(notes.filter(note => note.startsWith('Hold the board'))).toHaveLength(1);
+  });
+
+  test('numbers a notch that goes through the width where its depth is seen: on the edge', () => {
+    const halved = piece(boxOf([0, 20, 0], [90, 40, 100]));
+    const { labels } = sheet(halved);
+    // The edge view lies over the face: 100 of face, a board's thickness of 40 between.
+    expect(labels.map(({ text }) => text)).toEqual(['1', '2']);
+    for (const { at } of labels) expect(at.v).toBeGreaterThan(140);
+  });
+
   test('hatches all the waste from both sides, and only that', () => {
     const areas = sheet(LAPPED).patches.map(({ corners, look }) => {
       const us = corners.map(({ u }) => u);
@@ -96,11 +120,11 @@ describe('a joint sheet', () => {
 
   test('says the order of cuts, marking first, the shoulder before the bottom', () => {
     const notes = sheet(LAPPED).notes;
-    expect(notes[0]).toMatch(/^1 .*mark from it/);
+    expect(notes[0]).toMatch(/^Hold the board .*mark from it/);
     expect(notes[1]).toMatch(
-      /^2 Saw the shoulder, 90 mm from the end, 50 mm deep, on the waste side/,
+      /^Cut 1: Saw the shoulder, 90 mm from the end, 50 mm deep, on the waste side/,
     );
-    expect(notes[2]).toMatch(/^3 Saw in from the end/);
+    expect(notes[2]).toMatch(/^Cut 2: Saw in from the end/);
   });
 
   test('breaks a long board where nothing is cut, and draws the ends true', () => {

@@ -28,7 +28,7 @@ describe('drawings as SVG, as general libraries read and paint them', () => {
   test.each(pack.drawings.map(({ name }) => name))('%s is sound XML and not blank', name => {
     const named = pack.drawings.find(one => one.name === name);
     if (named === undefined) throw new Error(name);
-    const svg = drawingSvg(named.draw(), named.title, pack.measure.rule);
+    const svg = drawingSvg(named.draw(), pack.plan.title, pack.measure.rule);
     const root = parsed(svg).documentElement;
     expect(root?.namespaceURI).toBe('http://www.w3.org/2000/svg');
     expect(root?.getElementsByTagName('desc').item(0)?.textContent).not.toBe('');

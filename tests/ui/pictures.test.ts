@@ -53,8 +53,11 @@ describe('looking round', () => {
 
   test('a step that cuts notches shows the sheet of each piece that gets one', () => {
     const subject = subjectAt('notch-rails');
-    const sheets = subject.closeUps().map(({ title }) => title);
-    expect(sheets).toEqual(['Joints of B, Panel rail', 'Joints of E, Panel rail']);
+    const sheets = subject.closeUps().map(({ draw }) => draw('corner-right').title);
+    expect(sheets).toEqual([
+      expect.stringMatching(/^B Panel rail, 12 of them/),
+      expect.stringMatching(/^E Panel rail, 8 of them/),
+    ]);
   });
 
   test('of the whole piece a section comes first', () => {

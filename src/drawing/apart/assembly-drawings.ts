@@ -23,7 +23,6 @@ export function assemblyDrawings(plan: Plan): readonly JointDrawing[] {
     const title = `${capital(name)}, pulled apart`;
     return {
       key: use,
-      title,
       draw: (view: CornerView = 'corner-right') => ({ ...drawApart(plan, parts, view), title }),
     };
   });

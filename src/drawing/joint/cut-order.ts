@@ -3,11 +3,18 @@ import type { Display } from '../../measure/quantities.js';
 import { sameLength } from '../../measure/tolerance.js';
 import type { BoardBox, BoardSize } from '../../model/frame-of-board.js';
 
+/** What is done at a notch: before sawing, cut by cut, and when the waste is out. */
+export type CutOrder = {
+  readonly before: string;
+  readonly cuts: readonly [string, string];
+  readonly after: string;
+};
+
 /**
  * The order of cuts, common practice: mark from the board itself, across the grain first so that no
  * chip runs past the shoulder, always on the waste side, then along the grain, then clean up and try.
  */
-export function cutOrder(box: BoardBox, size: BoardSize, display: Display): readonly string[] {
+export function cutOrder(box: BoardBox, size: BoardSize, display: Display): CutOrder {
   const atEnd = sameLength(box.along.from, 0) || sameLength(box.along.to, size.along);
   const isThrough = sameLength(box.through.to - box.through.from, size.through);
   const length = (value: number) => formatLengthExact(value, display);
@@ -19,10 +26,10 @@ export function cutOrder(box: BoardBox, size: BoardSize, display: Display): read
   const bottom = atEnd
     ? 'Saw in from the end along the bottom line until the waste falls off.'
     : 'Saw a few times between the shoulders, knock the waste out, pare down to the bottom line.';
-  return [
-    'Hold the board that lies in it to the place and mark from it; carry the lines round. Hatch the waste.',
-    shoulders,
-    bottom,
-    'Pare the bottom flat and try the board: it goes in by hand and stays.',
-  ];
+  return {
+    before:
+      'Hold the board that lies in it to the place and mark from it; carry the lines round. Hatch the waste.',
+    cuts: [shoulders, bottom],
+    after: 'Pare the bottom flat and try the board: it goes in by hand and stays.',
+  };
 }

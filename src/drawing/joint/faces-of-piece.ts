@@ -23,7 +23,7 @@ export function drawSide({ wood, waste }: LyingPiece, side: Side, mark: string):
     return { ...on, part, depth };
   };
   const seen = whatIsSeen([
-    ...waste.map(({ box }, at) => face(box, at + 1)),
+    ...waste.map((box, at) => face(box, at + 1)),
     ...wood.map(box => face(box, 0)),
   ]);
   const isWaste = new Set(waste.map((_, at) => at + 1));
@@ -31,7 +31,7 @@ export function drawSide({ wood, waste }: LyingPiece, side: Side, mark: string):
   return {
     strokes: [
       ...edgeStrokes(seen, new Set()),
-      ...hidden.flatMap(({ box }) => outline(side(box).on, 'hidden')),
+      ...hidden.flatMap(box => outline(side(box).on, 'hidden')),
     ],
     patches: brightPatches(seen, isWaste, () => mark).map(patch => ({ ...patch, look: 'waste' })),
   };

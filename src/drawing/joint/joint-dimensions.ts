@@ -25,7 +25,7 @@ export function jointDimensions(
   display: Display,
 ): readonly DimensionLine[] {
   const different: BoardBox[] = [];
-  for (const { box } of waste) {
+  for (const box of waste) {
     if (!different.some(other => isSameCut(other, box, size))) different.push(box);
   }
   const wanted = [

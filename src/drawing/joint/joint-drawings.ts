@@ -1,18 +1,17 @@
 import { boardSize } from '../../model/frame-of-board.js';
 import type { Part } from '../../model/part.js';
-import type { CutRow, FastenerRow, Plan } from '../../plan/plan.js';
+import type { CutRow, FastenerRow, Plan, ScrewSpots } from '../../plan/plan.js';
 import type { Drawing } from '../strokes.js';
 import { drawJoint } from './joint-sheet.js';
 import { lyingPiece } from './lying.js';
 import { drawScrews } from './screw-sheet.js';
 import { drawTemplate } from './template.js';
 
-/** A sheet for the bench: what it shows, and how it is drawn. */
-export type JointDrawing = {
-  readonly key: string;
-  readonly title: string;
-  readonly draw: () => Drawing;
-};
+/** A sheet for the bench: what of the plan it shows (a mark, a use, a row), and how it is drawn. */
+export type JointDrawing = { readonly key: string; readonly draw: () => Drawing };
+
+/** Where the screws between two parts go. */
+export type ScrewDrawing = JointDrawing & Pick<ScrewSpots, 'from' | 'into'>;
 
 type Notched = { readonly row: CutRow; readonly part: Part };
 
@@ -31,7 +30,6 @@ export function jointDrawings(plan: Plan): readonly JointDrawing[] {
     const named = plan.notches.filter(({ mark }) => mark === row.mark).map(({ name }) => name);
     return {
       key: row.mark,
-      title: `Joints of ${row.mark}, ${row.name}`,
       draw: () => drawJoint({ row, part, named, display: plan.display }),
     };
   });
@@ -49,7 +47,6 @@ export function templateDrawings(plan: Plan): readonly JointDrawing[] {
     const marks = [first, ...others].map(({ row }) => row.mark);
     return {
       key: marks.join('-'),
-      title: `Marking template for ${marks.join(', ')}`,
       draw: () =>
         drawTemplate({ marks: marks.join(', '), part: first.part, display: plan.display }),
     };
@@ -59,13 +56,13 @@ export function templateDrawings(plan: Plan): readonly JointDrawing[] {
 function shapeOf(part: Part): string {
   const { across, through } = boardSize(part);
   const [first] = lyingPiece(part).waste;
-  const spans = first === undefined ? [] : [first.box.along, first.box.across, first.box.through];
+  const spans = first === undefined ? [] : [first.along, first.across, first.through];
   const sizes = [across, through, ...spans.flatMap(({ from, to }) => [from, to])];
   return sizes.map(size => size.toFixed(2)).join();
 }
 
 /** Where the screws go on both parts, for each different overlap of each joint. */
-export function screwDrawings(plan: Plan): readonly JointDrawing[] {
+export function screwDrawings(plan: Plan): readonly ScrewDrawing[] {
   const partById = new Map(plan.model.parts.map(part => [part.id, part]));
   const markById = new Map(plan.cutList.flatMap(row => row.pieces.map(id => [id, row.mark])));
   return plan.screws.flatMap((row: FastenerRow) =>
@@ -78,7 +75,8 @@ export function screwDrawings(plan: Plan): readonly JointDrawing[] {
       };
       return {
         key: `${row.id} ${at + 1}`,
-        title: `Screws, ${row.joint}`,
+        from: spots.from,
+        into: spots.into,
         draw: () => drawScrews({ row, spots, from, into, marks, display: plan.display }),
       };
     }),

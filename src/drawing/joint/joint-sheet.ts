@@ -1,12 +1,12 @@
 import { formatLengthExact } from '../../measure/format-length.js';
 import type { Display, Mm } from '../../measure/quantities.js';
 import { sameLength } from '../../measure/tolerance.js';
-import type { BoardBox } from '../../model/frame-of-board.js';
+import type { BoardBox, BoardSize } from '../../model/frame-of-board.js';
 import type { Part } from '../../model/part.js';
 import type { CutRow } from '../../plan/plan.js';
 import { boxRound, type Span } from '../sight.js';
 import { BLANK, type Drawing, type Label, type Stroke } from '../strokes.js';
-import { cutOrder } from './cut-order.js';
+import { type CutOrder, cutOrder } from './cut-order.js';
 import { drawSide, outline, type Side } from './faces-of-piece.js';
 import { jointDimensions } from './joint-dimensions.js';
 import { type LyingPiece, lyingPiece } from './lying.js';
@@ -23,7 +23,7 @@ export type JointInput = {
 
 /**
  * A piece from its face, and above that from its upper edge, as third-angle drawings have it: waste
- * hatched, the first cut numbered 1. A long board is broken where nothing is cut.
+ * hatched, the cuts numbered. A long board is broken where nothing is cut.
  */
 export function drawJoint({ row, part, named, display }: JointInput): Drawing {
   const piece = lyingPiece(part);
@@ -32,9 +32,9 @@ export function drawJoint({ row, part, named, display }: JointInput): Drawing {
     size.along,
     [
       { from: 0, to: size.across / 2 },
-      ...piece.waste.map(({ box }) => ({
-        from: box.along.from - size.across,
-        to: box.along.to + size.across,
+      ...piece.waste.map(({ along }) => ({
+        from: along.from - size.across,
+        to: along.to + size.across,
       })),
       { from: size.along - size.across / 2, to: size.along },
     ],
@@ -61,6 +61,7 @@ export function drawJoint({ row, part, named, display }: JointInput): Drawing {
     .flatMap(side => side.strokes)
     .flatMap(it => outsideBreaks(it, paper.breaks));
   const words = handWords(row);
+  const cuts = differentCuts(piece, display);
   const title = `${row.mark} ${row.name}, ${row.count} of them: ${[...new Set(named)].join(', ')}`;
   return {
     ...BLANK,
@@ -76,8 +77,8 @@ export function drawJoint({ row, part, named, display }: JointInput): Drawing {
     ],
     patches: sides.flatMap(side => side.patches),
     dimensions: jointDimensions(piece, { paper, edgeLow }, display),
-    labels: cutNumbers(piece, fromFace),
-    notes: [...notesOf(piece, display), words],
+    labels: cuts.flatMap(({ box }, at) => cutNumbers(box, at, { size, fromFace, fromEdge })),
+    notes: [...notesOf(cuts), words],
     inWords: `${title}. ${inWords(piece, display)} ${words}`,
   };
 }
@@ -90,31 +91,58 @@ function handWords({ mark, otherHand }: CutRow): string {
   return `${mark} is the ${hand} hand. ${otherHand} is its mirror image, never a copy: mark them as a pair, shoulder to shoulder.`;
 }
 
-function notesOf({ size, waste }: LyingPiece, display: Display): readonly string[] {
-  const orders = waste.map(({ box }) => cutOrder(box, size, display));
-  const distinct = [...new Map(orders.map(order => [order.join(), order])).values()];
-  return distinct.flatMap(order => order.map((line, at) => `${at + 1} ${line}`));
+/** The first notch of each kind, and in which order it is cut. */
+type Cut = { readonly box: BoardBox; readonly order: CutOrder };
+
+function differentCuts({ size, waste }: LyingPiece, display: Display): readonly Cut[] {
+  const found = new Map<string, Cut>();
+  for (const box of waste) {
+    const order = cutOrder(box, size, display);
+    const key = order.cuts.join();
+    if (!found.has(key)) found.set(key, { box, order });
+  }
+  return [...found.values()];
 }
 
-/** 1 at the shoulder, 2 at the bottom of the first notch of each kind: in the waste, near the line. */
-function cutNumbers({ size, waste }: LyingPiece, side: Side): readonly Label[] {
-  const [first] = waste;
+/** What is done before all cuts and after them once; each cut under the number that it has on the drawing. */
+function notesOf(cuts: readonly Cut[]): readonly string[] {
+  const [first] = cuts;
   if (first === undefined) return [];
-  const { u, v } = side(first.box).on;
-  const atLeft = sameLength(first.box.along.from, 0);
-  const [wide, high] = [u.to - u.from, v.to - v.from];
-  const shoulder = atLeft ? u.to - wide / 6 : u.from + wide / 6;
-  if (sameLength(high, size.across)) return [];
+  const numbered = cuts
+    .flatMap(({ order }) => order.cuts)
+    .map((line, at) => `Cut ${at + 1}: ${line}`);
+  return [first.order.before, ...numbered, first.order.after];
+}
+
+type Sides = { readonly size: BoardSize; readonly fromFace: Side; readonly fromEdge: Side };
+
+/** One number at the shoulder, the next at the bottom: in the waste, near the line, where its depth is seen. */
+function cutNumbers(
+  box: BoardBox,
+  at: number,
+  { size, fromFace, fromEdge }: Sides,
+): readonly Label[] {
+  const isDeep = !sameLength(box.across.to - box.across.from, size.across);
+  const { u, v } = (isDeep ? fromFace : fromEdge)(box).on;
+  // Seen from its edge, a piece has its near face below: there a notch opens down.
+  const opensUp = isDeep
+    ? sameLength(box.across.to, size.across)
+    : !sameLength(box.through.to, size.through);
+  const up = (share: number) =>
+    opensUp ? v.from + (v.to - v.from) * share : v.to - (v.to - v.from) * share;
+  const wide = u.to - u.from;
+  const shoulder = sameLength(box.along.from, 0) ? u.to - wide / 6 : u.from + wide / 6;
+  const number = at * 2 + 1;
   return [
-    { text: '2', at: { u: shoulder, v: v.from + (high * 2) / 3 }, bright: true },
-    { text: '3', at: { u: u.from + wide / 2, v: v.from + high / 5 }, bright: true },
+    { text: `${number}`, at: { u: shoulder, v: up(2 / 3) }, bright: true },
+    { text: `${number + 1}`, at: { u: u.from + wide / 2, v: up(1 / 5) }, bright: true },
   ];
 }
 
 function inWords({ size, waste }: LyingPiece, display: Display): string {
   const length = (value: Mm) => formatLengthExact(value, display);
   return waste
-    .map(({ box }) => {
+    .map(box => {
       const deep = sameLength(box.through.to - box.through.from, size.through)
         ? box.across.to - box.across.from
         : box.through.to - box.through.from;

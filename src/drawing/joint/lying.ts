@@ -6,7 +6,7 @@ import {
   boardSize,
   inBoardFrame,
 } from '../../model/frame-of-board.js';
-import type { Notch, Part } from '../../model/part.js';
+import type { Part } from '../../model/part.js';
 import { cutNotches } from '../../model/solid.js';
 
 /** A piece as it lies on the bench to be marked, its length from left to right. */
@@ -14,7 +14,7 @@ export type LyingPiece = {
   readonly size: BoardSize;
   readonly wood: readonly BoardBox[];
   /** From left to right. */
-  readonly waste: readonly { readonly notch: Notch; readonly box: BoardBox }[];
+  readonly waste: readonly BoardBox[];
 };
 
 /**
@@ -24,16 +24,13 @@ export type LyingPiece = {
 export function lyingPiece(part: Part): LyingPiece {
   const size = boardSize(part);
   const wood = part.solid.map(box => inBoardFrame(part, box));
-  const waste = cutNotches(part.notches).map(notch => ({
-    notch,
-    box: withinBlank(inBoardFrame(part, notch.box), size),
-  }));
+  const waste = cutNotches(part.notches).map(({ box }) =>
+    withinBlank(inBoardFrame(part, box), size),
+  );
   const ways = TURNS.map(turn => ({
     size,
     wood: wood.map(box => turn(box, size)),
-    waste: waste
-      .map(({ notch, box }) => ({ notch, box: turn(box, size) }))
-      .sort((a, b) => a.box.along.from - b.box.along.from),
+    waste: waste.map(box => turn(box, size)).sort((a, b) => a.along.from - b.along.from),
   }));
   return ways.reduce((best, way) => (lessThan(score(best), score(way)) ? way : best));
 }
@@ -81,7 +78,7 @@ function withinBlank({ along, across, through }: BoardBox, size: BoardSize): Boa
 
 /** Most for notches that open up, then toward you, then those at the left. */
 function score({ size, waste }: LyingPiece): number {
-  const count = (holds: (box: BoardBox) => boolean) => waste.filter(({ box }) => holds(box)).length;
+  const count = (holds: (box: BoardBox) => boolean) => waste.filter(holds).length;
   const up = count(({ across }) => sameLength(across.to, size.across));
   const near = count(({ through }) => sameLength(through.to, size.through));
   const left = count(({ along }) => sameLength(along.from, 0));

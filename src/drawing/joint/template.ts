@@ -26,9 +26,7 @@ export function drawTemplate({ marks, part, display }: TemplateInput): Drawing {
   const piece: LyingPiece = {
     size,
     wood: whole.wood.flatMap(box => inZone(box, zone)),
-    waste: whole.waste.flatMap(({ notch, box }) =>
-      inZone(box, zone).map(it => ({ notch, box: it })),
-    ),
+    waste: whole.waste.flatMap(box => inZone(box, zone)),
   };
   const foldTop = size.across + size.through;
   const height = foldTop + size.across;
@@ -92,7 +90,7 @@ function foldedSides({ across: wide, through: thick }: BoardSize): readonly Side
 function zoneOf({ size, waste }: LyingPiece): Span {
   const [first] = waste;
   if (first === undefined) throw new Error('a template needs a notch');
-  const { from, to } = first.box.along;
+  const { from, to } = first.along;
   const beside = size.across / 2;
   return {
     from: from - 2 * beside <= 0 ? 0 : from - beside,

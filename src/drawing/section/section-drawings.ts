@@ -13,7 +13,6 @@ export function sectionDrawings(plan: Plan): readonly JointDrawing[] {
     const { contacts } = model;
     return {
       key: at === 0 ? row.name : `${row.name} ${at + 1}`,
-      title: `Section through ${row.name.toLowerCase()}`,
       draw: () => drawSection({ row, parts, contacts, display }),
     };
   });

@@ -1,3 +1,4 @@
+import { drawingOf } from '../../drawing/drawings.js';
 import { formatLength } from '../../measure/format-length.js';
 import type { Mm } from '../../measure/quantities.js';
 import { overviewFacts } from '../../plan/pages/overview-page.js';
@@ -37,7 +38,7 @@ export function coverPieces(pack: Pack, entries: readonly Entry[]): readonly Pie
 
 /** The finished piece as it will stand there. */
 function cornerPieces({ drawings, measure }: Pack): readonly Piece[] {
-  const drawing = drawings.find(({ name }) => name === 'corner-right')?.draw();
+  const drawing = drawingOf(drawings, 'views', 'corner-right');
   if (drawing === undefined) return [];
   return [lower(drawingPiece(drawing, { width: measure.width, height: 74 }, measure.rule), 4)];
 }
@@ -47,7 +48,7 @@ function frontPiece({ plan, drawings, measure }: Pack): Piece {
   const half = measure.width / 2;
   const { rule } = measure;
   const facts = bound(factPieces(overviewFacts(plan), { rule, width: half - 4 }, SIZE.table));
-  const drawing = drawings.find(({ name }) => name === 'front')?.draw();
+  const drawing = drawingOf(drawings, 'views', 'front');
   if (drawing === undefined) return lower(facts, 4);
   const front = drawingPiece(drawing, { width: half, height: 44 }, rule);
   return { ...beside(facts, front, half), above: 4 };

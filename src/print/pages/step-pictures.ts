@@ -1,4 +1,5 @@
 import { draw, fullestSide } from '../../drawing/draw.js';
+import { drawingOf } from '../../drawing/drawings.js';
 import { stepSubject } from '../../drawing/step-subject.js';
 import type { Drawing } from '../../drawing/strokes.js';
 import { allParts } from '../../drawing/view.js';
@@ -19,10 +20,10 @@ export type SetPictures = (high: Mm) => readonly Piece[];
  * What goes where: from a corner, and beside it the view that shows most of it, with the figures. A
  * step that adds no board has no picture. Drawn once, however many heights are tried.
  */
-export function picturePieces(step: Step, number: number, pack: Pack): SetPictures {
+export function picturePieces(step: Step, pack: Pack): SetPictures {
   const { measure, plan } = pack;
   if (step.bright.length === 0 || showsWhole(step)) return () => [];
-  const corner = pack.drawings.find(it => it.name === `step-${number}`)?.draw();
+  const corner = drawingOf(pack.drawings, 'steps', step.id);
   if (corner === undefined) return () => [];
   const figures = figuresView(step, plan);
   const half = (measure.width - GAP) / 2;
@@ -41,8 +42,7 @@ export function notchPieces(step: Step, { plan, drawings, measure }: Pack): read
   if (step.phase !== 'notch') return [];
   const worked = new Set(step.bright);
   const rows = plan.cutList.filter(({ pieces }) => pieces.some(id => worked.has(id)));
-  const names = rows.map(({ mark }) => `joint-${mark.toLowerCase()}`);
-  const drawing = drawings.find(({ name }) => names.includes(name))?.draw();
+  const [drawing] = rows.flatMap(({ mark }) => drawingOf(drawings, 'joints', mark) ?? []);
   if (drawing === undefined) return [];
   const room = { width: measure.width, height: NOTCH_HIGH };
   return [
@@ -52,8 +52,8 @@ export function notchPieces(step: Step, { plan, drawings, measure }: Pack): read
 }
 
 /** Where in the finished piece the boards of a step will be; nothing for a step without boards. */
-export function wherePiece(number: number, { drawings, measure }: Pack, room: Room): Piece {
-  const drawing = drawings.find(it => it.name === `step-${number}`)?.draw();
+export function wherePiece(step: Step, { drawings, measure }: Pack, room: Room): Piece {
+  const drawing = drawingOf(drawings, 'steps', step.id);
   return drawing === undefined ? piece(0, []) : drawingPiece(drawing, room, measure.rule);
 }
 

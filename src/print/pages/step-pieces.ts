@@ -19,7 +19,7 @@ export function stepPieces(step: Step, number: number, pack: Pack): readonly Pie
   const said = [...sayPieces(step, number, pack), ...notchPieces(step, pack)];
   const told = toldPieces(step, number, pack);
   const head = headPieces(step, number, pack);
-  const pictures = picturePieces(step, number, pack);
+  const pictures = picturePieces(step, pack);
   const begin = (high: Mm) => [...head, ...pictures(high), ...said];
   for (const high of HEIGHTS) {
     const whole = [...begin(high), ...told];
@@ -67,7 +67,7 @@ function sayPieces(step: Step, number: number, pack: Pack): readonly Piece[] {
   if (!showsWhole(step)) return said(pack.measure);
   const { width, rule } = pack.measure;
   const left = width - WHERE.width - 4;
-  const picture = wherePiece(number, pack, WHERE);
+  const picture = wherePiece(step, pack, WHERE);
   return [{ ...beside(bound(said({ width: left, rule })), picture, left + 4), above: 2 }];
 }
 

@@ -32,7 +32,7 @@ function templatePieces(named: NamedDrawing, { measure, frame }: Pack): readonly
   const drawing = named.draw();
   const { rule, width } = measure;
   const head = [
-    ...wordPieces(named.title, measure, { size: SIZE.heading, bold: true }),
+    ...wordPieces(drawing.title, measure, { size: SIZE.heading, bold: true }),
     lower(rulerPiece(), 1),
   ];
   const high = frame.height - heightOf(head) - 2;

@@ -1,3 +1,4 @@
+import { SQUARE_VIEWS } from '../../drawing/draw.js';
 import type { NamedDrawing } from '../../drawing/drawings.js';
 import { beside, bound, type Piece } from '../sheet/piece.js';
 import { drawingPiece, type Room } from '../sheet/set-drawing.js';
@@ -9,7 +10,7 @@ const GAP = 8;
 /** The piece squarely from three sides with its sizes, cut through, and pulled apart. */
 export function viewPieces({ drawings, measure }: Pack): readonly Piece[] {
   const of = (group: NamedDrawing['group']) => drawings.filter(it => it.group === group);
-  const square = of('views').filter(({ name }) => !name.startsWith('corner'));
+  const square = of('views').filter(it => SQUARE_VIEWS.some(view => view === it.of));
   return [
     ...titlePieces('From all sides', measure),
     ...square.map(it => viewPiece(it, { width: measure.width, height: 58 }, measure)),
@@ -38,10 +39,9 @@ function pairs(
 
 function viewPiece(named: NamedDrawing, room: Room, measure: Measure): Piece {
   const drawing = named.draw();
-  const title = named.group === 'assemblies' ? named.title : drawing.title;
   return bound(
     [
-      ...wordPieces(title, measure, { size: 10.5, bold: true }),
+      ...wordPieces(drawing.title, measure, { size: 10.5, bold: true }),
       { ...drawingPiece(drawing, room, measure.rule), above: 2 },
       ...drawing.notes.flatMap(note => wordPieces(note, measure, { size: 10, above: 1 })),
     ],

@@ -151,10 +151,5 @@ function ringMarks({ x, y }: Point, radius: Mm): readonly Mark[] {
     const turn = (at / SIDES) * 2 * Math.PI;
     return { x: x + radius * Math.cos(turn), y: y + radius * Math.sin(turn) };
   });
-  const over = radius + 1;
-  return [
-    { kind: 'area', corners, edge: MIDDLE },
-    line({ x: x - over, y }, { x: x + over, y }, NARROW / 2),
-    line({ x, y: y - over }, { x, y: y + over }, NARROW / 2),
-  ];
+  return [{ kind: 'area', corners, edge: MIDDLE }];
 }

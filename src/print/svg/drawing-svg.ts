@@ -10,8 +10,9 @@ import { svgText } from './write-svg.js';
 const ROOM = { width: 250, height: 170 };
 const EDGE = 8;
 
-/** A drawing under its title as a file of its own; one that is meant so at 1:1. */
-export function drawingSvg(drawing: Drawing, title: string, rule: TypeRule): string {
+/** A drawing as a file of its own, under its title and that of the piece; one that is meant so at 1:1. */
+export function drawingSvg(drawing: Drawing, piece: string, rule: TypeRule): string {
+  const title = `${piece}: ${drawing.title}`;
   const width = Math.max(ROOM.width, drawing.trueSize ? drawing.width + 60 : 0);
   const measure = { width, rule };
   const whole = bound([
