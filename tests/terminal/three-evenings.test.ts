@@ -141,13 +141,13 @@ async function measureBoards(): Promise<void> {
 async function firstPiece(): Promise<void> {
   await workUntil(builder, ({ tally, move }) => tally?.done === 1 && move.includes('check 1'));
   keep('The first piece is cut');
-  await press('s', '1');
+  await press('s');
   await type('47 15/16');
   await see('What follows from it');
   keep('It is 1/16 in short');
   await press(' ');
   keep('The stop is moved: another one is cut and measured');
-  await press(' ', '1');
+  await press(' ');
   await type('48');
   await see('What follows from it');
   await press(' ');

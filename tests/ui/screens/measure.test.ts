@@ -77,6 +77,30 @@ test('one key at the step opens it', () => {
   expect(hints).toContainEqual({ key: 's', does: 'measured' });
 });
 
+describe('at a stop that waits for its first piece', () => {
+  const briefed: readonly Event[] = [
+    ...NEW.plan.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),
+    { kind: 'tools-briefed', atMs, tools: NEW.plan.tools.map(({ id }) => id) },
+  ];
+  const one = benchBuild([...briefed, visited('at 17 in'), counted('at 17 in', 1)]);
+
+  test('what is typed is its length, and not the number of a line in a list', () => {
+    expect(answerAt(one, '"16-15/16" enter').verdict).toMatch(/1\/16 in too short/);
+  });
+
+  test('with the stop moved it waits for the next one; one back is all else that can be measured', () => {
+    const moved = usedOn(measureScreen, one).press('"16-15/16" enter end space').build;
+    expect(answerAt(moved, '"17" enter').verdict).toBe('17 in: right.');
+    const { stage } = usedOn(measureScreen, moved).press('page-up').state;
+    expect(stage.kind).toBe('what');
+  });
+
+  test('before it is cut, one is asked what was measured', () => {
+    const none = benchBuild([...briefed, visited('at 17 in')]);
+    expect(usedOn(measureScreen, none).state.stage.kind).toBe('what');
+  });
+});
+
 describe('the first piece at a stop', () => {
   test('1/4 in short: the stop goes 1/4 in away, the piece is set aside and another one cut', () => {
     const lines = linesOf(AT_POSTS, '1 "16-3/4" enter');

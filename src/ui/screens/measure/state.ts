@@ -6,6 +6,9 @@ import type { Event } from '../../../workbook/events.js';
 import type { Build, Context, Outcome } from '../../screen.js';
 import { type Field, fieldOf } from '../../widgets/field.js';
 import { LIST_TOP, type ListState } from '../../widgets/list.js';
+import { asksForFirst, nextMove } from '../step/next-move.js';
+import { stepAtHand } from '../step/shown-step.js';
+import { toMeasure } from '../step/to-measure.js';
 
 /** What is said about something measured, and what each key writes down. */
 export type Answer = {
@@ -53,8 +56,18 @@ export type Bench = { readonly build: Build; readonly at: Context };
 
 export const EMPTY: Field = fieldOf('');
 
-export function open(): MeasureState {
-  return { stage: { kind: 'what', list: LIST_TOP } };
+/** At the line for the first piece where that is what the step waits for; a number typed there is its length. */
+export function open(at: Context): MeasureState {
+  const first = at.build === undefined ? undefined : firstAtHand({ build: at.build, at });
+  return first === undefined
+    ? { stage: { kind: 'what', list: LIST_TOP } }
+    : { stage: { kind: 'reading', of: { kind: 'first', cutting: first }, read: [], field: EMPTY } };
+}
+
+function firstAtHand({ build, at }: Bench): CutStep | undefined {
+  const step = stepAtHand(build, at);
+  if (step === undefined || !asksForFirst(nextMove(step, build, at.nowMs), step)) return undefined;
+  return toMeasure(step, build.plan).cutting;
 }
 
 export function show(stage: Stage): Outcome<MeasureState> {

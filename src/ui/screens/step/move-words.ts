@@ -7,7 +7,7 @@ import { cut } from '../../../text/wrap.js';
 import { plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
 import type { BriefingPage } from './briefing-pages.js';
-import type { Move } from './next-move.js';
+import { asksForFirst, type Move } from './next-move.js';
 import type { Work } from './work-rows.js';
 
 /** What the big key does now, in one line. */
@@ -49,11 +49,11 @@ const BRIEFED: Readonly<Record<BriefingPage['kind'], string>> = {
 
 /** What is written on the piece under the saw; how the first one is entered. */
 function besideWords(move: Move, { step, build }: Work): string {
-  if (move.kind !== 'count' && !(move.kind === 'check' && step.firstCheck && move.check === 0))
-    return '';
+  const waits = move.kind === 'check' && asksForFirst(move, step);
+  if (move.kind !== 'count' && !waits) return '';
   const cutting = cutStepsOf(build.plan).find(it => it.step.id === step.id);
   if (cutting === undefined) return '';
-  if (move.kind === 'check') return '   (s: enter what it measures)';
+  if (waits) return '   (s: enter what it measures)';
   const mark = nextMark(cutting, build.progress);
   return mark === undefined ? '' : `, marked ${mark}`;
 }

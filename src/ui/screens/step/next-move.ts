@@ -54,6 +54,11 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   return { kind: 'finish' };
 }
 
+/** The first piece is cut, and the step waits for what it measures. */
+export function asksForFirst(move: Move, { firstCheck }: Step): boolean {
+  return move.kind === 'measure-first' || (move.kind === 'check' && firstCheck && move.check === 0);
+}
+
 function isFirstWrong({ id }: Step, { progress }: Build): boolean {
   const last = progress.found.readings.findLast(
     reading => reading.kind === 'first-measured' && reading.step === id,
