@@ -3,7 +3,14 @@ import { formatLength } from '../measure/format-length.js';
 import type { Display } from '../measure/quantities.js';
 import { listWords } from '../text/list.js';
 import type { BoardAdvice } from './advice-board.js';
-import { assumption, boardLines, buyWords, shortLines, spareLines } from './advice-words.js';
+import {
+  assumption,
+  boardLines,
+  buyWords,
+  nothingToBuy,
+  shortLines,
+  spareLines,
+} from './advice-words.js';
 import { cutWords } from './pages/boards-page.js';
 import { boardName, type RackBoard } from './rack.js';
 
@@ -13,9 +20,9 @@ export function boardVerdict(advice: BoardAdvice, display: Display): string {
     case 'nothing-planned':
       return 'No piece is lost: nothing was to be cut from it.';
     case 'same-board':
-      return 'No piece is lost: what is sound of it is enough. Nothing to buy.';
+      return `No piece is lost: what is sound of it is enough. ${capital(nothingToBuy(advice))}.`;
     case 'on-the-rack':
-      return 'No piece is lost: the other boards have room. Nothing to buy.';
+      return `No piece is lost: the other boards have room. ${capital(nothingToBuy(advice))}.`;
     case 'another-board':
       return advice.missing.length > 0
         ? `No board of your store is long enough: ask for ${advice.section} of ${formatLength(advice.longEnough, display)} or more.`

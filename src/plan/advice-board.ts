@@ -34,15 +34,16 @@ export function adviceOnBoard(spoiled: SpoiledBoard, bench: Bench): BoardAdvice 
   const at = place - boards.slice(0, place).filter(({ kind }) => kind === 'to-buy').length;
   const sound = now.rack.boards.slice(at, at + count);
   const others = outcome.changed.filter(it => !sound.includes(it));
-  return { ...outcome, fits: fitsOf(board, sound, outcome), board, sound, others };
+  const fits = now.last?.buysMore ? 'another-board' : fitsOf(board, sound, outcome);
+  return { ...outcome, fits, board, sound, others };
 }
 
 function fitsOf(
   board: RackBoard,
   sound: readonly RackBoard[],
-  { cost, missing, changed }: RackOutcome,
+  { missing, changed }: RackOutcome,
 ): BoardFits {
-  if (cost > 0 || missing.length > 0) return 'another-board';
+  if (missing.length > 0) return 'another-board';
   if (board.cuts.length === 0) return 'nothing-planned';
   return changed.every(it => sound.includes(it)) ? 'same-board' : 'on-the-rack';
 }

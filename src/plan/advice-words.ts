@@ -16,16 +16,21 @@ export function verdictWords(advice: Advice, display: Display): string {
     case 'nothing-to-do':
       return `Nothing is lost: what is left is still long enough for ${piece.mark}.`;
     case 'offcut':
-      return 'An offcut is long enough for a new one: nothing to buy.';
+      return `An offcut is long enough for a new one: ${nothingToBuy(advice)}.`;
     case 'on-the-rack':
-      return 'The boards on the rack are enough for a new one: nothing to buy.';
+      return `The boards on the rack are enough for a new one: ${nothingToBuy(advice)}.`;
     case 'serves-elsewhere':
-      return `It serves elsewhere: cut it down to ${pieceWords(serves ?? piece, display)}. Nothing to buy.`;
+      return `It serves elsewhere: cut it down to ${pieceWords(serves ?? piece, display)}. ${capital(nothingToBuy(advice))}.`;
     case 'another-board':
       return advice.missing.length > 0
         ? `No board of your store is long enough: ask for ${advice.section} of ${formatLength(advice.longEnough, display)} or more.`
         : `It takes another board: ${buyWords(advice, display)}.`;
   }
+}
+
+/** This slip asks for no board; one before it may. */
+export function nothingToBuy({ buy }: Pick<RackOutcome, 'buy'>): string {
+  return buy.length === 0 ? 'nothing to buy' : 'nothing more to buy';
 }
 
 /** `1 x 8 ft of 2x4, 7.48`; without a price where none is known, empty where nothing is to buy. */

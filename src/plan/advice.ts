@@ -81,8 +81,8 @@ export function adviceOn(spoiled: SpoiledPiece, bench: Bench): Advice | undefine
   return { ...outcomeOf(now, bench), ...fitOf(now, piece, isLong), piece, left, becomes, again };
 }
 
-/** Notches cut in its like before have to be cut in the new one too. */
-function stepsAgain(pieces: readonly string[], { plan, work }: Bench): readonly StepAgain[] {
+/** Notches cut in its like before have to be cut in the new one too: the steps that did it. */
+export function stepsAgain(pieces: readonly string[], { plan, work }: Bench): readonly StepAgain[] {
   const worked = ({ id }: Step) => work.done.has(id) || (work.tallies.get(id) ?? 0) > 0;
   return plan.steps.flatMap((step, at) =>
     step.phase === 'notch' && worked(step) && step.bright.some(id => pieces.includes(id))
@@ -101,7 +101,7 @@ function fitOf({ last }: RackNow, piece: Needed, isLong: boolean): Pick<Advice, 
   const serves = last?.serves;
   if (isLong) return { fits: 'nothing-to-do', serves: undefined };
   if (last === undefined) return { fits: 'on-the-rack', serves };
-  if (last.cost > 0 || last.missing.length > 0) return { fits: 'another-board', serves };
+  if (last.buysMore || last.missing.length > 0) return { fits: 'another-board', serves };
   if (serves !== undefined) return { fits: 'serves-elsewhere', serves };
   const givers = last.changed.filter(board => board.cuts.some(({ mark }) => mark === piece.mark));
   const [only] = givers;

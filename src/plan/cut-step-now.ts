@@ -1,6 +1,7 @@
 import type { Display, Mm } from '../measure/quantities.js';
 import { fromUnits } from '../measure/round.js';
 import { listWords } from '../text/list.js';
+import { stepsAgain } from './advice.js';
 import { markLine } from './cut-steps.js';
 import { knotLines } from './knot-room.js';
 import type { Step, StepSetting } from './plan.js';
@@ -36,7 +37,7 @@ export function settingsNow(step: Step, bench: Bench): readonly StepSetting[] {
 
 /**
  * Where the new ones of spoiled pieces come from, by the boards as they are now: `1 x B, cut last: from no. 4`. They
- * are the last of their mark, so the last boards that give it give them.
+ * are the last of their mark, so the last boards that give it give them. What was cut into the spoiled ones is told too.
  */
 export function againFrom(
   { mark, count }: { readonly mark: string; readonly count: number },
@@ -46,9 +47,13 @@ export function againFrom(
   const again = `${count} x ${mark}, cut last`;
   const found = cuttingNow(step, bench);
   if (found === undefined) return `${again}.`;
-  const last = givers(mark, count, found.rack.boards.toReversed()).toReversed();
+  const { cutting, rack } = found;
+  const last = givers(mark, count, rack.boards.toReversed()).toReversed();
   if (last.length === 0) return `${again}: no board is left for it.`;
-  return `${again}: from ${listWords(last.map(({ board }) => benchName(board)))}.`;
+  const boards = listWords(last.map(({ board }) => benchName(board)));
+  const pieces = cutting.rows.find(row => row.mark === mark)?.pieces ?? [];
+  const then = stepsAgain(pieces, bench).map(it => ` Then again step ${it.number}, ${it.title}.`);
+  return `${again}: from ${boards}.${then.join('')}`;
 }
 
 type CuttingNow = { readonly cutting: CutStep; readonly rack: Rack };

@@ -58,7 +58,7 @@ export function markLine(
   { mark, name }: Pick<CutRow, 'mark' | 'name'>,
   { count, left, from }: Counted,
 ): StepSetting {
-  const each = from.map(it => `${it.count} from ${it.name}`);
+  const each = from.map(it => (left === 1 ? `from ${it.name}` : `${it.count} from ${it.name}`));
   const boards = each.length === 0 ? '' : `: ${each.join(', ')}`;
   const toGo = left === 0 ? ', all cut' : `, ${left} to go`;
   const text = `${count} x ${name.toLowerCase()}${left === count ? '' : toGo}${boards}`;

@@ -164,7 +164,8 @@ export function ownName({ name, stretch }: Named): string {
 
 /**
  * The same rack with each planned cut under a mark that is still needed: a piece sawn for one mark frees
- * the place of another of its length. A cut that nobody needs any more is dropped.
+ * the place of another of its length. A cut that nobody needs any more is dropped. A board that keeps all its
+ * marks is the same board.
  */
 export function relabeled(rack: Rack, needed: readonly Needed[]): Rack {
   const open = new Map(needed.map(({ mark, count }) => [mark, count]));
@@ -180,14 +181,18 @@ export function relabeled(rack: Rack, needed: readonly Needed[]): Rack {
   }));
   const other = (length: Mm) =>
     needed.find(it => sameLength(it.length, length) && (open.get(it.mark) ?? 0) > 0)?.mark;
-  const boards = kept.map(({ board, cuts }) => ({
-    ...board,
-    cuts: cuts.flatMap(({ mark, length }) => {
+  const boards = kept.map(({ board, cuts }) => {
+    const now = cuts.flatMap(({ mark, length }) => {
       const label = mark ?? take(other(length));
       return label === undefined ? [] : [{ mark: label, length }];
-    }),
-  }));
+    });
+    return hasMarksOf(board.cuts, now) ? board : { ...board, cuts: now };
+  });
   return { ...rack, boards };
+}
+
+function hasMarksOf(a: readonly RackCut[], b: readonly RackCut[]): boolean {
+  return a.length === b.length && a.every(({ mark }, at) => mark === b[at]?.mark);
 }
 
 /** What is needed and has no place on a board yet. */

@@ -1,4 +1,4 @@
-import { atMost } from '../measure/tolerance.js';
+import { atMost, sameLength } from '../measure/tolerance.js';
 import { type Rack, type RackBoard, relabeled, unplaced } from './rack.js';
 import { placedBeside, withCut } from './rack-room.js';
 import { rackFaults, type Shared, sharedOut } from './rack-solve.js';
@@ -13,6 +13,8 @@ export type Replanned = Shared & {
   readonly serves: Needed | undefined;
   /** Boards whose cuts are not what they were, and boards to buy. */
   readonly changed: readonly RackBoard[];
+  /** Boards have to be bought that did not have to be before. */
+  readonly buysMore: boolean;
 };
 
 export type Order = {
@@ -27,7 +29,14 @@ export type Order = {
  * other boards stay as planned if they can; else as many of them as can at that cost. Money
  * before peace: a plan that buys less is taken even if it moves more cuts.
  */
-export function replan(rack: Rack, { needed, setting, hasRemains }: Order): Replanned {
+export function replan(rack: Rack, order: Order): Replanned {
+  const planned = planAnew(rack, order);
+  return { ...planned, buysMore: buysMore(rack, planned.rack) };
+}
+
+type Anew = Omit<Replanned, 'buysMore'>;
+
+function planAnew(rack: Rack, { needed, setting, hasRemains }: Order): Anew {
   const there = rack.boards.filter(({ kind }) => kind !== 'to-buy');
   const before = relabeled({ ...rack, boards: there }, needed);
   const open = unplaced(before, needed);
@@ -77,7 +86,7 @@ function servedBy(
 }
 
 /** Every cut where it was, unless it costs less to move some; then as many boards as can stay as they were. */
-function atLeastCost(before: Rack, { needed, setting, hasRemains }: Order): Replanned {
+function atLeastCost(before: Rack, { needed, setting, hasRemains }: Order): Anew {
   const beside = sharedOut(before, { needed, setting, keeps: () => true, holds: false });
   const anew = sharedOut(before, { needed, setting, keeps: () => false, holds: true });
   const best = isBetter(anew, beside) ? anew : beside;
@@ -91,6 +100,18 @@ function atLeastCost(before: Rack, { needed, setting, hasRemains }: Order): Repl
 function isBetter(a: Shared, b: Shared): boolean {
   const absent = ({ missing }: Shared) => missing.reduce((sum, { count }) => sum + count, 0);
   return absent(a) < absent(b) || (absent(a) === absent(b) && a.cost < b.cost);
+}
+
+/** A board to buy of a length of which there were not so many to buy before. */
+function buysMore(before: Rack, after: Rack): boolean {
+  const toBuy = ({ boards }: Rack) =>
+    boards.filter(({ kind }) => kind === 'to-buy').map(({ length }) => length);
+  const left = [...toBuy(before)];
+  return toBuy(after).some(length => {
+    const at = left.findIndex(it => sameLength(it, length));
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  });
 }
 
 function changedBoards(before: Rack, after: Rack): readonly RackBoard[] {

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { againFrom, settingsNow } from '../../src/plan/cut-step-now.js';
 import type { Step } from '../../src/plan/plan.js';
 import type { WorkSoFar } from '../../src/plan/work-so-far.js';
+import { step } from '../support/journal.js';
 import {
   cutSoFar,
   parting,
@@ -89,6 +90,24 @@ describe('a stop tells its boards by what lies on the rack', () => {
       'Mark B: 7 x slat, 6 to go: 1 from the rest of no. 3, 3 from no. 4, 1 from no. 5, 1 from a new 8 ft board (to buy)',
     );
     expect(again('B')).toBe('1 x B, cut last: from a new 8 ft board (to buy).');
+  });
+
+  // A tired builder has forgotten by then that its like were notched days ago.
+  test('says what was cut into the spoiled one and has to be cut into the new one', () => {
+    const work = spoiling({ 45: 4, 30: 1 }, { mark: 'B', length: 30, left: 0 });
+    const { plan, setting } = rackPlan(BENCH);
+    const [cutting] = plan.steps.filter(({ id }) => id === stepAt(30));
+    if (cutting === undefined) throw new Error('no stop at 30 in');
+    const notching = step('notch-slats', {
+      phase: 'notch',
+      title: 'Notch the slats',
+      bright: ['B/1'],
+    });
+    const notched = { ...plan, steps: [...plan.steps, notching] };
+    const bench = { plan: notched, setting, work: { ...work, done: new Set(['notch-slats']) } };
+    expect(againFrom({ mark: 'B', count: 1 }, cutting, bench)).toBe(
+      '1 x B, cut last: from a new 8 ft board (to buy). Then again step 4, Notch the slats.',
+    );
   });
 
   test('of another section than the one that a board was bad of, nothing moves', () => {

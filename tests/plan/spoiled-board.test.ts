@@ -125,6 +125,37 @@ describe('a board is spoiled in the middle of the build', () => {
   });
 });
 
+describe('what has to be bought is told in one way', () => {
+  const unpriced: RackInTest = { ...BENCH, store: [[96]] };
+  const cut = { 45: 2 };
+
+  test('also where no price was given', () => {
+    const { verdict, lines } = advised(unpriced, parting(cut, { place: 3, from: 40, to: 96 }));
+    expect(verdict).toBe('It takes another board: 1 x 8 ft of 2x4.');
+    expect(lines).toContain(
+      'Buy before next time: 1 x 8 ft of 2x4. All other pieces can be cut meanwhile.',
+    );
+  });
+
+  // By hand: the sixth board has 96 - 3/8 - 2 x 30-1/8 = 35-3/8 in left for the slat that board 5 gives no more.
+  test('a second bad board that the first one to buy has room for asks for none more', () => {
+    const first = parting(cut, { place: 3, from: 40, to: 96 });
+    const { verdict, lines } = advised(BENCH, parting(cut, { place: 4, from: 0, to: 30 }, first));
+    expect(verdict).toBe('No piece is lost: the other boards have room. Nothing more to buy.');
+    expect(lines.filter(line => line.startsWith('Buy before next time: 1 x 8 ft'))).toHaveLength(1);
+  });
+
+  // By hand: bad from 20 to 30 in, board 4 has 66 in for two slats; the third is bought. Each board is told once.
+  test('with what is cut from each board told once', () => {
+    const { lines } = advised(BENCH, parting(cut, { place: 3, from: 20, to: 30 }));
+    expect(lines.filter(line => line.startsWith('Board 4, beyond 30 in'))).toHaveLength(1);
+    expect(lines.filter(line => line.startsWith('Board 4'))).toEqual([
+      'Board 4, up to 20 in: 20 in to keep.',
+      'Board 4, beyond 30 in: cut 2 x B 30 in.',
+    ]);
+  });
+});
+
 describe('a board that was bought after a slip is bad as well', () => {
   // By hand: board 4 is bad from 40 in, so a sixth board takes two slats. One of them is cut: 96 - 3/8 - 30-1/8 =
   // 65-1/2 in are left of it. Five boards at 7.48 are 37.40, six are 44.88, seven are 52.36.
