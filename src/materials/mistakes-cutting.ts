@@ -24,7 +24,7 @@ export const CUTTING_MISTAKES: readonly Mistake[] = [
     next: [
       'First piece from a new stop is measured before the second is cut.',
       'Brush the dust from the stop at every cut.',
-      'Cut the longest pieces first: a short one can then become another part.',
+      'Of all that is long enough to hold, cut the longest first: one that comes out short can become another part.',
     ],
     source: practice('recovering a short piece; one stop for equal pieces'),
   },

@@ -4,9 +4,9 @@ import { formatMoney } from '../measure/money.js';
 import type { Display } from '../measure/quantities.js';
 import { listWords } from '../text/list.js';
 import type { Advice, RackOutcome } from './advice.js';
+import { isShortToHold, NO_HANDS } from './cutting-order.js';
 import { cutWords } from './pages/boards-page.js';
 import { boardName, type RackBoard } from './rack.js';
-import { isShortToHold, NO_HANDS } from './rack-room.js';
 import type { Needed } from './work-so-far.js';
 
 /** The answer in one line: lost or not, and whether anything has to be bought. */
@@ -104,7 +104,7 @@ export function shortLines(
   { changed }: Pick<RackOutcome, 'changed'>,
   display: Display,
 ): readonly string[] {
-  if (!changed.some(board => board.cuts.length > 0 && isShortToHold(board))) return [];
+  if (!changed.some(board => board.cuts.length > 0 && isShortToHold(board.length))) return [];
   return [
     `That wood is short: clamp it or saw it by hand. No hand within ${formatLength(NO_HANDS, display)} of a blade.`,
   ];

@@ -1,10 +1,11 @@
 import type { Mm } from '../measure/quantities.js';
 import { fromUnits } from '../measure/round.js';
 import type { CutBoard, CuttingPlan } from '../solve/cutting/problem.js';
+import { inCuttingOrder } from './cutting-order.js';
 import type { BoughtBoard, CutRow } from './plan.js';
 import type { SectionProblem } from './purchase-problem.js';
 
-/** The boards of a cutting plan back in mm, those with the longest pieces first. */
+/** The boards of a cutting plan back in mm, those with the longest pieces first; their pieces in the order of sawing. */
 export function boughtBoards(
   asked: SectionProblem,
   plan: CuttingPlan,
@@ -17,12 +18,12 @@ export function boughtBoards(
   return ordered.map((board, at) => {
     const from = asked.stock.get(board.stock);
     if (!from) throw new Error(`no board ${board.stock}`);
-    const cuts = board.cuts.map(mark => ({ mark, length: lengthByMark.get(mark) ?? 0 }));
+    const pieces = board.cuts.map(mark => ({ mark, length: lengthByMark.get(mark) ?? 0 }));
     return {
       number: at + 1,
       length: from.length,
       onHand: from.onHand,
-      cuts,
+      cuts: inCuttingOrder(pieces),
       offcut: fromUnits(board.offcut),
       slack: slackOf(asked, board),
     };

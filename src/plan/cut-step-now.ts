@@ -1,8 +1,9 @@
-import type { Display, Mm } from '../measure/quantities.js';
+import type { Mm } from '../measure/quantities.js';
 import { fromUnits } from '../measure/round.js';
 import { listWords } from '../text/list.js';
 import { stepsAgain } from './advice.js';
 import { markLine } from './cut-steps.js';
+import { holdLines } from './hold-lines.js';
 import { knotLines } from './knot-room.js';
 import type { Step, StepSetting } from './plan.js';
 import { boardName, type Rack, type RackBoard } from './rack.js';
@@ -32,7 +33,11 @@ export function settingsNow(step: Step, bench: Bench): readonly StepSetting[] {
     taken.some(it => it.from.some(at => at.board === board)),
   );
   const kept = step.settings.filter(({ boards }) => boards !== true);
-  return [...kept, ...marks, ...knotsOf(used, rack, bench.setting.display)];
+  return [
+    ...kept,
+    ...marks,
+    ...boardLines(used, new Set(taken.map(it => it.row.mark)), { rack, bench }),
+  ];
 }
 
 /**
@@ -80,12 +85,18 @@ function givers(mark: string, wanted: number, boards: readonly RackBoard[]): rea
   });
 }
 
-function knotsOf(used: readonly RackBoard[], rack: Rack, display: Display): readonly StepSetting[] {
-  const slack = (board: RackBoard): Mm => fromUnits(slackOn(board, rack));
-  return knotLines(
-    used.map(board => ({ name: benchName(board), slack: slack(board) })),
-    display,
-  );
+function boardLines(
+  used: readonly RackBoard[],
+  marks: ReadonlySet<string>,
+  { rack, bench }: { readonly rack: Rack; readonly bench: Bench },
+): readonly StepSetting[] {
+  const { display } = bench.setting;
+  const { kerf } = rack;
+  const boards = used.map(board => {
+    const slack: Mm = fromUnits(slackOn(board, rack));
+    return { name: benchName(board), slack, cuts: board.cuts, left: Math.max(0, slack - kerf) };
+  });
+  return [...knotLines(boards, display), ...holdLines(boards, marks, { kerf, display })];
 }
 
 /** A board as the stops call it: `no. 3`, `the rest of no. 3`, `no. 4 up to 40 in`, `a new 8 ft board (to buy)`. */

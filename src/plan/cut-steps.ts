@@ -3,6 +3,8 @@ import { sameLength } from '../measure/tolerance.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { plural } from '../text/plural.js';
+import { inSawOrder } from './cutting-order.js';
+import { holdLines } from './hold-lines.js';
 import { knotLines } from './knot-room.js';
 import type { CutRow, Purchase, Step, StepSetting } from './plan.js';
 import { selectParts } from './select.js';
@@ -11,38 +13,36 @@ import type { Worked } from './steps.js';
 
 /** Pieces of one section and length that a step cuts at one setting of the stop. */
 type Setting = {
-  readonly rows: readonly { readonly row: CutRow; readonly pieces: readonly string[] }[];
+  readonly rows: readonly [Own, ...Own[]];
 };
 
+type Own = { readonly row: CutRow; readonly pieces: readonly string[] };
+
 /**
- * One step for each setting of the stop, sections in the order of the cut list, longest first. The id
+ * One step for each setting of the stop, sections in the order of the cut list, in the order of sawing. The id
  * carries section and length, so that a changed plan does not mistake one setting for another.
  */
 export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly Step[] {
   const wanted = new Set(selectParts(worked.model, rule.cuts).map(part => part.id));
   const settings = settingsOf(worked.cutList, wanted);
-  return settings.flatMap((setting, at) => {
-    const [first] = setting.rows;
-    if (!first) return [];
-    const { row } = first;
+  return settings.map((setting, at) => {
+    const [{ row }] = setting.rows;
     const length = formatLengthExact(row.length.value, worked.display);
     const bright = setting.rows.flatMap(it => it.pieces);
-    return [
-      {
-        ...bare,
-        id: `${rule.id}/${row.section}@${row.length.value.toFixed(2)}`,
-        title: `${bare.title} ${bright.length} at ${length}: ${namesOf(setting)}`,
-        big: { text: length, caption: `set the stop at this for ${row.section}` },
-        settings: [
-          { name: 'Stop', text: length },
-          ...setting.rows.map(it => fromBoards(it, worked.purchases)),
-          ...slackLines(setting, worked),
-        ],
-        tally: { of: 'piece', count: bright.length },
-        bright,
-        minutes: cutMinutes(bright.length, at === 0, rule, worked),
-      },
-    ];
+    return {
+      ...bare,
+      id: `${rule.id}/${row.section}@${row.length.value.toFixed(2)}`,
+      title: `${bare.title} ${bright.length} at ${length}: ${namesOf(setting)}`,
+      big: { text: length, caption: `set the stop at this for ${row.section}` },
+      settings: [
+        { name: 'Stop', text: length },
+        ...setting.rows.map(it => fromBoards(it, worked.purchases)),
+        ...boardLines(setting, worked),
+      ],
+      tally: { of: 'piece', count: bright.length },
+      bright,
+      minutes: cutMinutes(bright.length, at === 0, rule, worked),
+    };
   });
 }
 
@@ -78,16 +78,22 @@ function fromBoards(
   return markLine(row, { count, left: count, from: boards.length < 2 ? [] : from });
 }
 
-function slackLines({ rows }: Setting, { purchases, display }: Worked): readonly StepSetting[] {
+/** What may be skipped for knots on the boards of a stop, and what has to be clamped there. */
+function boardLines({ rows }: Setting, { purchases, display }: Worked): readonly StepSetting[] {
   const marks = new Set(rows.map(({ row }) => row.mark));
-  const section = rows[0]?.row.section;
-  const boards = purchases.find(it => it.section === section)?.boards ?? [];
-  const used = boards.filter(({ cuts }) => cuts.some(({ mark }) => marks.has(mark)));
-  const told = used.map(({ number, slack }) => ({
-    name: boards.length === 1 ? '' : `no. ${number}`,
-    slack,
-  }));
-  return knotLines(told, display);
+  const [{ row }] = rows;
+  const purchase = purchases.find(it => it.section === row.section);
+  if (purchase === undefined) return [];
+  const used = purchase.boards
+    .filter(({ cuts }) => cuts.some(({ mark }) => marks.has(mark)))
+    .map(({ number, slack, cuts, offcut }) => ({
+      name: purchase.boards.length === 1 ? '' : `no. ${number}`,
+      slack,
+      cuts,
+      left: offcut,
+    }));
+  const { kerf } = purchase;
+  return [...knotLines(used, display), ...holdLines(used, marks, { kerf, display })];
 }
 
 /** `stretcher and slats`: what there is one of is told as one. */
@@ -101,15 +107,15 @@ function namesOf({ rows }: Setting): string {
 }
 
 function settingsOf(rows: readonly CutRow[], wanted: ReadonlySet<string>): readonly Setting[] {
-  const settings: { rows: { row: CutRow; pieces: readonly string[] }[] }[] = [];
+  const settings: { rows: [Own, ...Own[]] }[] = [];
   for (const row of rows) {
     const pieces = row.pieces.filter(id => wanted.has(id));
     if (pieces.length === 0) continue;
-    const same = settings.find(({ rows: [it] }) => it !== undefined && atOneStop(it.row, row));
+    const same = settings.find(({ rows: [it] }) => atOneStop(it.row, row));
     if (same) same.rows.push({ row, pieces });
     else settings.push({ rows: [{ row, pieces }] });
   }
-  return settings;
+  return inSawOrder(settings, ({ rows: [first] }) => first.row);
 }
 
 function atOneStop(a: CutRow, b: CutRow): boolean {

@@ -89,7 +89,7 @@ export type CutRow = {
   readonly otherHand?: string;
 };
 
-/** One setting of the stop: equal lengths of one section, longest first. */
+/** One setting of the stop: equal lengths of one section. */
 export type StopSetting = {
   readonly id: string;
   readonly section: string;

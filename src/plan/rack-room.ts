@@ -1,7 +1,6 @@
-import { inches } from '../measure/inch.js';
 import type { Mm } from '../measure/quantities.js';
 import { toUnits } from '../measure/round.js';
-import { lessThan } from '../measure/tolerance.js';
+import { inCuttingOrder, isShortToHold } from './cutting-order.js';
 import { isFresh, type Rack, type RackBoard, type RackCut } from './rack.js';
 import type { Needed } from './work-so-far.js';
 
@@ -25,9 +24,9 @@ function usedOf(board: RackBoard, { kerf, trim }: Rack): number {
   return board.cuts.reduce((sum, cut) => sum + toUnits(cut.length, 'up') + blade, squared);
 }
 
-/** The board with one more piece to cut, longest first. */
+/** The board with one more piece to cut, in the order of sawing. */
 export function withCut(board: RackBoard, cut: RackCut): RackBoard {
-  return { ...board, cuts: [...board.cuts, cut].sort((a, b) => b.length - a.length) };
+  return { ...board, cuts: inCuttingOrder([...board.cuts, cut]) };
 }
 
 /** The rack with every one of these pieces on a board, the other cuts as they were; nothing if one does not fit. */
@@ -44,17 +43,6 @@ export function placedBeside(rack: Rack, pieces: readonly Needed[]): Rack | unde
   return now;
 }
 
-/** No hand comes nearer to the blade than this: manuals of miter saws, the larger of their figures. */
-export const NO_HANDS: Mm = inches(6 + 3 / 8);
-
-/** What a hand and its room to the blade need beside the cut; a judgment of ours from NO_HANDS. */
-const TO_HOLD: Mm = inches(12);
-
-/** Too short to be held at a power saw: it has to be clamped. */
-export function isShortToHold({ length }: RackBoard): boolean {
-  return lessThan(length, TO_HOLD);
-}
-
 /**
  * Offcuts first, then what was begun, then planned boards, then whole ones, and last what is too short to be
  * held; the tightest fit among equals.
@@ -69,7 +57,7 @@ function bestPlace(rack: Rack, length: Mm): number | undefined {
 }
 
 function rankOf(board: RackBoard): number {
-  if (isShortToHold(board)) return 4;
+  if (isShortToHold(board.length)) return 4;
   if (isOffcut(board)) return 0;
   if (isBegun(board)) return 1;
   return board.cuts.length > 0 ? 2 : 3;

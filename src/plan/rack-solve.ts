@@ -4,6 +4,7 @@ import { toUnits } from '../measure/round.js';
 import { checkPlan } from '../solve/cutting/check-plan.js';
 import { planCutting } from '../solve/cutting/plan-cutting.js';
 import type { CutBoard, CuttingPlan, CuttingProblem, Stock } from '../solve/cutting/problem.js';
+import { inCuttingOrder } from './cutting-order.js';
 import { isFresh, type Rack, type RackBoard, unplaced } from './rack.js';
 import { roomOn } from './rack-room.js';
 import type { Setting } from './setting.js';
@@ -98,8 +99,7 @@ function withPlan(rack: Rack, plan: CuttingPlan, { needed, setting }: Open): Sha
     (board?.cuts ?? []).map(mark => ({ mark, length: lengthOf.get(mark) ?? 0 }));
   const old = rack.boards.map((board, at) => {
     const more = cutsOf(plan.boards.find(({ stock }) => stock === `rack-${at}`));
-    const cuts = [...board.cuts, ...more].sort((a, b) => b.length - a.length);
-    return { ...board, cuts };
+    return { ...board, cuts: inCuttingOrder([...board.cuts, ...more]) };
   });
   const bought = plan.boards.flatMap((board): RackBoard[] => {
     const store = rack.asked.stock.get(board.stock);
@@ -107,7 +107,9 @@ function withPlan(rack: Rack, plan: CuttingPlan, { needed, setting }: Open): Sha
     const name = `a new ${formatBoardLength(store.length, setting.display)} board`;
     const cost = rack.asked.problem.stock.find(({ id }) => id === board.stock)?.cost ?? 0;
     const bought = rack.asked.priced ? cost : 0;
-    return [{ name, kind: 'to-buy', length: store.length, cuts: cutsOf(board), bought }];
+    return [
+      { name, kind: 'to-buy', length: store.length, cuts: inCuttingOrder(cutsOf(board)), bought },
+    ];
   });
   const missing = plan.missing.flatMap(({ piece, count }) =>
     needed.filter(({ mark }) => mark === piece).map(it => ({ ...it, count })),

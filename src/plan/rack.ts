@@ -27,7 +27,7 @@ export type RackBoard = {
   readonly kind: 'untouched' | 'started' | 'spare' | 'remains' | 'stretch' | 'to-buy';
   /** What is left of it. */
   readonly length: Mm;
-  /** What is still to be cut from it, longest first. */
+  /** What is still to be cut from it, in the order of sawing. */
   readonly cuts: readonly RackCut[];
 };
 

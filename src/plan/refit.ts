@@ -3,6 +3,7 @@ import { figure } from '../measure/figure-text.js';
 import { formatLength } from '../measure/format-length.js';
 import { fromUnits, toUnits } from '../measure/round.js';
 import { buyLines } from './buy-lines.js';
+import { inCuttingOrder } from './cutting-order.js';
 import type { BoughtBoard, CutRow, Plan, Purchase } from './plan.js';
 import { plannedRack, type Rack, type RackBoard, type RackCut, sawn as sawnFrom } from './rack.js';
 import { roomOn } from './rack-room.js';
@@ -101,7 +102,7 @@ type Begun = { readonly isSawn: (cut: Cut) => boolean; readonly rack: Rack };
 /** A board of which these pieces are sawn and those are still to be. */
 function begun(board: RackBoard, cuts: readonly Cut[], { isSawn, rack }: Begun): RackBoard {
   const own = cuts.filter(isSawn);
-  const open = longestFirst(cuts.filter(cut => !isSawn(cut)));
+  const open = inCuttingOrder(cuts.filter(cut => !isSawn(cut)));
   const whole: RackBoard = { ...board, cuts: bare([...own, ...open]) };
   return own.reduce(now => sawnFrom(now, 0, rack), whole);
 }
@@ -110,17 +111,14 @@ function bare(cuts: readonly RackCut[]): readonly RackCut[] {
   return cuts.map(({ mark, length }) => ({ mark, length }));
 }
 
-function longestFirst<C extends RackCut>(cuts: readonly C[]): readonly C[] {
-  return [...cuts].sort((a, b) => b.length - a.length);
-}
-
 /** Where the pieces of a board have grown too long for it, the shortest lose their place. */
 function withinBoards(rack: Rack): Rack {
   const fitting = (board: RackBoard): RackBoard => {
-    const last = board.cuts.at(-1);
-    if (last === undefined) return board;
-    const others = { ...board, cuts: board.cuts.slice(0, -1) };
-    return roomOn(others, rack) >= toUnits(last.length, 'up') ? board : fitting(others);
+    const shortest = Math.min(...board.cuts.map(({ length }) => length));
+    const at = board.cuts.findLastIndex(({ length }) => length === shortest);
+    if (at < 0) return board;
+    const others = { ...board, cuts: board.cuts.toSpliced(at, 1) };
+    return roomOn(others, rack) >= toUnits(shortest, 'up') ? board : fitting(others);
   };
   return { ...rack, boards: rack.boards.map(fitting) };
 }

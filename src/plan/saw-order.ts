@@ -1,9 +1,10 @@
 import { sameLength } from '../measure/tolerance.js';
+import { inSawOrder } from './cutting-order.js';
 import type { CutRow, StopSetting } from './plan.js';
 
 /**
- * Settings of the stop in the order of sawing: section by section as in the cut list, longest first,
- * equal lengths of a section at one setting whatever they become.
+ * Settings of the stop in the order of sawing: section by section as in the cut list, those too short to be held
+ * first and then the others, longest first; equal lengths of a section at one setting whatever they become.
  */
 export function sawOrder(rows: readonly CutRow[]): readonly StopSetting[] {
   const settings: StopSetting[] = [];
@@ -30,5 +31,5 @@ export function sawOrder(rows: readonly CutRow[]): readonly StopSetting[] {
       marks: [line],
     });
   }
-  return settings;
+  return inSawOrder(settings, setting => setting);
 }

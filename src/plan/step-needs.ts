@@ -49,7 +49,7 @@ function isFixing({ phase }: Step): boolean {
   return phase === 'assemble' || phase === 'place';
 }
 
-/** One saw: its settings follow each other, longest first. */
+/** One saw: its settings follow each other in the order of sawing. */
 function isNextCut(earlier: Step, later: Step): boolean {
   return earlier.phase === 'cut' && later.phase === 'cut';
 }

@@ -18,8 +18,8 @@ export function freshSteps(...words: readonly string[]): readonly Step[] {
 
 /**
  * Every figure that the page of a step shows is the one of a plan made anew: its title, the large number,
- * and each setting by its name. Which board a piece comes from, and how far in it may begin to leave a knot
- * out, is no figure of the piece: a builder has the boards that were bought.
+ * and each setting by its name. Which board a piece comes from, how far in it may begin to leave a knot out, and
+ * what has to be clamped, is no figure of the piece: a builder has the boards that were bought.
  */
 export function expectFresh(screen: BenchScreen, steps: readonly Step[]): void {
   const step = steps[(screen.step ?? 0) - 1];
@@ -28,7 +28,7 @@ export function expectFresh(screen: BenchScreen, steps: readonly Step[]): void {
   expect(screen.words).toContain(step.title);
   if (screen.words.includes(` Before: ${step.title}`)) return;
   const rows = screen.text.split('\n').filter(row => !row.startsWith(step.title));
-  for (const { name } of step.settings.filter(it => it.name !== 'Knots')) {
+  for (const { name } of step.settings.filter(({ name }) => name !== 'Knots' && name !== 'Clamp')) {
     const texts = step.settings.filter(one => one.name === name).map(({ text }) => pieces(text));
     const shown = rows.filter(row => row.startsWith(`${name}  `) || row.startsWith(`${name} `));
     for (const row of shown) {

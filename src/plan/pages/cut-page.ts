@@ -12,7 +12,7 @@ export function cutPage(plan: Plan): Page {
     title: 'Cut list',
     blocks: [
       { kind: 'table', table: cutTable(plan) },
-      { kind: 'heading', text: 'At the saw: one setting of the stop for each line, longest first' },
+      { kind: 'heading', text: 'At the saw: one setting of the stop for each line' },
       { kind: 'table', table: sawTable(plan) },
       ...sawBlocks(plan),
       ...notchBlocks(plan),

@@ -2,8 +2,9 @@ import { formatLength } from '../../measure/format-length.js';
 import { snap } from '../../measure/round.js';
 import type { Block } from '../../text/page.js';
 import { alongBoard, groupAlike, isCutAlike } from '../board-bars.js';
+import { isShortToHold, TO_HOLD } from '../cutting-order.js';
 import { unfoundAsTheyCome } from '../keep-numbers.js';
-import type { Plan, Purchase } from '../plan.js';
+import type { Plan, Purchase, StopSetting } from '../plan.js';
 
 /** How the stop is set, and which boards a piece may come from. */
 export function sawBlocks(plan: Plan): readonly Block[] {
@@ -14,11 +15,21 @@ export function sawBlocks(plan: Plan): readonly Block[] {
     {
       kind: 'list',
       items: [
+        ...orderWords(plan),
         `First cut of each board: ${length(first.trim)} off its end to square it. That end goes against the stop.`,
         `Measure from the stop to the side of the blade that faces it. The blade, ${length(first.kerf)}, then comes off the rest of the board and not off the piece.`,
         ...plan.purchases.flatMap(purchase => numberWords(purchase, plan)),
       ],
     },
+  ];
+}
+
+/** Why the order is what it is, where pieces too short to be held are among them. */
+function orderWords({ sawOrder, display }: Plan): readonly string[] {
+  const isShort = (setting: StopSetting) => isShortToHold(setting.length.value);
+  if (!sawOrder.some(isShort) || sawOrder.every(isShort)) return [];
+  return [
+    `Pieces under ${formatLength(TO_HOLD, display)} come first, while there is a long board to hold; then the longest first.`,
   ];
 }
 
@@ -29,7 +40,7 @@ function numberWords(purchase: Purchase, { display }: Plan): readonly string[] {
   const unfound = unfoundAsTheyCome(purchase);
   if (unfound.length === 0)
     return [
-      `${section}: take each piece from the lowest number that still has room, the longest pieces first.`,
+      `${section}: take each piece from the lowest number that still has room, in the order of the list.`,
     ];
   const words = unfound
     .map(({ mark, length, count }) => `${count} x ${mark} ${formatLength(length, display)}`)

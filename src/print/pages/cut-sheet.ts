@@ -15,7 +15,7 @@ export function cutPieces(pack: Pack): readonly Piece[] {
   return [
     ...titlePieces('At the saw', measure),
     ...wordPieces(
-      'One setting of the stop for each line, longest first. Cut one, measure it, then the others. Write the mark on every piece.',
+      'One setting of the stop for each line, in this order: what is too short to hold while the boards are long, then the longest first. Cut one, measure it, then the others. Write the mark on every piece.',
       measure,
     ),
     ...tablePieces(stopTable(pack), measure),
