@@ -139,7 +139,7 @@ async function measureBoards(): Promise<void> {
 
 /** The first piece off the saw is 1/16 in short. */
 async function firstPiece(): Promise<void> {
-  await until(/^Cut 2 at 48 in/);
+  await until(/\nCut 2 at 48 in/);
   await workUntil(builder, ({ tally, move }) => tally?.done === 1 && move.includes('check 1'));
   keep('The first piece is cut');
   await press('s');
@@ -156,7 +156,7 @@ async function firstPiece(): Promise<void> {
 
 /** In a long row of equal pieces one splits. */
 async function slip(): Promise<void> {
-  await until(/^Cut 25 at 18 in/);
+  await until(/\nCut 25 at 18 in/);
   await workUntil(builder, ({ tally }) => tally?.done === 4);
   await press('m');
   keep('One splits: one key, in the middle of a count');
