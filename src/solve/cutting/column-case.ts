@@ -122,6 +122,8 @@ export class ColumnCase {
       }
     }
     const { bound } = nodeBound(program, this.problem.demands, prices);
+    // Figures too large to be exact rule nothing out.
+    if (Number.isNaN(bound)) return false;
     const least = Math.ceil(bound / partsPerCent);
     return least > this.target || this.nextCost(least) > this.target;
   }
