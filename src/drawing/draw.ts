@@ -1,5 +1,6 @@
 import type { Display } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
+import type { StandingPot } from '../plan/planter.js';
 import { CORNER_SIGHTS } from './corner/corner-sight.js';
 import { drawCorner } from './corner/corner-view.js';
 import type { CornerView, Drawing, SquareView, View } from './strokes.js';
@@ -26,6 +27,8 @@ export type DrawInput = {
   readonly bright: ReadonlySet<string>;
   /** Ids of the parts that stand there already; parts in neither set are not drawn. */
   readonly standing: ReadonlySet<string>;
+  /** Pots that are set in. */
+  readonly pots?: readonly StandingPot[];
 };
 
 /** Some boards from any side or corner, with the figures that belong there. */

@@ -1,13 +1,17 @@
+import type { Mm } from '../measure/quantities.js';
 import type { Joint, Part } from '../model/part.js';
 import type { Plan, Step } from '../plan/plan.js';
+import type { StandingPot } from '../plan/planter.js';
 import { selectJoints } from '../plan/select.js';
 import { type Focus, focusOn } from './apart/focus.js';
 import { movedBy, type Pulled, pullApart } from './apart/pull-apart.js';
 import { heldBefore, setsFinished } from './apart/units.js';
 import { waysBack } from './apart/ways-back.js';
 import { CORNER_SIGHTS } from './corner/corner-sight.js';
-import { drawCorner, type Placed } from './corner/corner-view.js';
+import { drawCorner } from './corner/corner-view.js';
+import type { Placed } from './corner/wood-in-sight.js';
 import { partNames } from './part-names.js';
+import { type LiftedPot, potsOf } from './pots.js';
 import { stepSubject } from './step-subject.js';
 import type { CornerView, Drawing } from './strokes.js';
 
@@ -41,6 +45,7 @@ export function drawStepCorner(plan: Plan, step: Step, view: CornerView): Drawin
   const drawing = drawCorner({
     view,
     placed,
+    pots: liftedPots(potsOf(plan, step), focus),
     display,
     names: namesIn(pulled, names),
     dashes: !isFinished,
@@ -49,6 +54,14 @@ export function drawStepCorner(plan: Plan, step: Step, view: CornerView): Drawin
   if (focus.places < 2) return drawing;
   return { ...drawing, notes: [`One of ${focus.places} places where the same is done.`] };
 }
+
+/** Pots clear of all wood: they are set in last, from above. */
+function liftedPots(pots: readonly StandingPot[], { standing }: Focus): readonly LiftedPot[] {
+  const top = Math.max(...standing.map(({ box }) => box.max.z));
+  return pots.map(pot => ({ pot, by: top + CLEAR - pot.foot }));
+}
+
+const CLEAR: Mm = 30;
 
 /** What hangs together in so many boards is one thing, and nobody looks for its pieces; by looking. */
 const ONE_THING = 20;

@@ -1,10 +1,12 @@
 import type { Display, SquareMm } from '../measure/quantities.js';
 import type { Model, Part } from '../model/part.js';
+import type { StandingPot } from '../plan/planter.js';
 import { addedKinds, type Lying } from './added-kinds.js';
 import { addedDimensions, overallDimensions } from './dimension-lines.js';
 import { edgeStrokes } from './edges.js';
 import { inWords } from './in-words.js';
 import { brightPatches } from './patches.js';
+import { potsFromSide } from './pots.js';
 import { type Face, whatIsSeen } from './seen.js';
 import {
   boundsOf,
@@ -35,6 +37,8 @@ export type ViewInput = {
   readonly standing: ReadonlySet<string>;
   readonly display: Display;
   readonly dimensions: 'overall' | 'added';
+  /** Pots that are set in. */
+  readonly pots?: readonly StandingPot[];
 };
 
 /** The ids of all parts, to draw the finished piece. */
@@ -61,12 +65,20 @@ export function drawView(input: ViewInput): Drawing {
   const lying = shown.filter(isBright).map(part => lyingOf(part, { sight, corner }));
   const kinds = addedKinds(lying, sight);
   const behind = lying.filter(one => !seen.parts.has(shown.indexOf(one.part)));
+  const origin = { u: corner.u.from, v: corner.v.from };
+  const pots = potsFromSide(input.pots ?? [], { sight, origin, bright: true });
   return {
     ...BLANK,
     title: sight.title,
     width: paper.u.to,
     height: paper.v.to,
-    strokes: [...edgeStrokes(seen, bright), ...behind.flatMap(one => outline(one.box))],
+    strokes: [
+      ...edgeStrokes(seen, bright),
+      ...behind.flatMap(one => outline(one.box)),
+      ...pots.strokes,
+    ],
+    rings: pots.rings,
+    labels: pots.labels,
     patches: brightPatches(seen, bright, number => shown[number]?.id ?? ''),
     dimensions:
       input.dimensions === 'overall'

@@ -1,4 +1,4 @@
-import type { Arrow, Mark } from '../drawing/strokes.js';
+import type { Arrow, Label, Mark } from '../drawing/strokes.js';
 import { type Sheet, setSign, setText } from './canvas-sheet.js';
 import { type CellAt, cellsOf, type Slope } from './canvas-slanted.js';
 
@@ -50,6 +50,15 @@ function beside({ column, row }: CellAt, text: string, sheet: Sheet): CellAt {
   const right = column + 2;
   if (right + text.length <= sheet.columns) return { column: right, row };
   return { column: Math.max(0, column - 1 - text.length), row };
+}
+
+/** Words in the middle of their places. */
+export function drawLabels(sheet: Sheet, labels: readonly Label[], slope: Slope): void {
+  for (const { text, at, bright } of labels) {
+    const column = Math.round(at.u * slope.across - text.length / 2);
+    const row = slope.rows - 1 - Math.floor(at.v * slope.up);
+    setText(sheet, { column, row }, { text, bright });
+  }
 }
 
 /** Names of boards on their faces, in brackets, where there is room. */

@@ -2,7 +2,7 @@ import { boxRound } from '../drawing/sight.js';
 import type { Drawing, PaperPoint, Patch, Stroke } from '../drawing/strokes.js';
 import type { CellPicture } from './canvas.js';
 import { emptySheet, isFree, type Sheet, setSign, sheetLines } from './canvas-sheet.js';
-import { drawArrows, drawMarks } from './canvas-slanted-signs.js';
+import { drawArrows, drawLabels, drawMarks } from './canvas-slanted-signs.js';
 
 type Room = { readonly columns: number; readonly rows: number };
 
@@ -53,6 +53,10 @@ export function setSlanted(
       if (isFree(sheet, column, row)) setSign(sheet, { column, row }, DOT[kind]);
     }
   }
+  for (const stroke of drawing.strokes.filter(it => it.kind === 'phantom')) {
+    drawPhantom(sheet, stroke, slope);
+  }
+  drawLabels(sheet, drawing.labels, slope);
   drawMarks(sheet, drawing.marks, slope);
   drawArrows(sheet, drawing.arrows, { slope, ascii });
   const leftOut = sumOf(left) / Math.max(1, sumOf(longFirst));
@@ -147,6 +151,23 @@ function drawStroke(sheet: Sheet, stroke: Stroke, { slope, taken, sign }: Pen): 
     }
   }
   return true;
+}
+
+/** What is no wood has other signs than edges where it is steep, so that nobody takes it for one. */
+const STEEP = ':';
+
+/** A stroke of any slope, over what is there: it is drawn off its place, before the wood. */
+function drawPhantom(sheet: Sheet, { from, to, bright }: Stroke, slope: Slope): void {
+  const [wide, high] = [(to.u - from.u) * slope.across, (to.v - from.v) * slope.up];
+  if (Math.abs(wide) >= Math.abs(high)) {
+    for (const cell of cellsOf({ from, to }, slope)) {
+      setSign(sheet, cell, LEVELS[cell.level] ?? '-', bright);
+    }
+    return;
+  }
+  const middle = (from.u + to.u) / 2;
+  const upright = { from: { u: middle, v: from.v }, to: { u: middle, v: to.v } };
+  for (const cell of uprightCells(upright, slope)) setSign(sheet, cell, STEEP, bright);
 }
 
 type Filling = { readonly slope: Slope; readonly sign: string; readonly columns: number };

@@ -1,5 +1,5 @@
 import { boxRound } from '../drawing/sight.js';
-import type { Drawing, Patch, Stroke } from '../drawing/strokes.js';
+import type { Drawing, Patch, Ring, Stroke } from '../drawing/strokes.js';
 import type { Mm } from '../measure/quantities.js';
 import { drawLevel, drawUpright, isFree, type Sheet, setSign, setText } from './canvas-sheet.js';
 
@@ -74,11 +74,30 @@ export function drawSigns(
       }
     }
   }
-  for (const { at, bright } of rings) {
-    const place = { column: setting.columnOf(at.u), row: setting.rowOf(at.v) };
-    setSign(sheet, place, RING, bright);
+  for (const ring of rings) {
+    for (const place of ringCells(ring, setting)) setSign(sheet, place, RING, ring.bright);
   }
 }
+
+/** A screw has a cell of its own; a round thing larger than that, a sign for each step round it. */
+function ringCells({ at: { u, v }, radius }: Ring, { columnOf, rowOf }: Setting) {
+  const wide = columnOf(u + radius) - columnOf(u - radius);
+  const high = rowOf(v - radius) - rowOf(v + radius);
+  if (wide < SMALLEST_ROUND || high < SMALLEST_ROUND / 2) {
+    return [{ column: columnOf(u), row: rowOf(v) }];
+  }
+  const steps = 2 * (wide + high);
+  return Array.from({ length: steps }, (_, step) => {
+    const turn = (step / steps) * 2 * Math.PI;
+    return {
+      column: columnOf(u + radius * Math.cos(turn)),
+      row: rowOf(v + radius * Math.sin(turn)),
+    };
+  });
+}
+
+/** In fewer columns than this a circle is a blot; found by looking. */
+const SMALLEST_ROUND = 6;
 
 /** Words where they stand, and marks inside the boards that have room for them. */
 export function drawWords(

@@ -12,6 +12,7 @@ import type { CornerView, Drawing, SquareView, View } from '../drawing/strokes.j
 import { allParts } from '../drawing/view.js';
 import type { Display } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
+import type { StandingPot } from '../plan/planter.js';
 import { type CellPicture, setInCells } from './canvas.js';
 
 /** What is to be drawn; `id` names the parts that are bright and standing. */
@@ -22,6 +23,7 @@ export type Subject = {
   readonly bright: readonly string[];
   /** None: all the others stand there too. */
   readonly standing: readonly string[] | undefined;
+  readonly pots?: readonly StandingPot[];
   /** How it is drawn from a corner, and of how many boards, where that is more than its boards in their places. */
   readonly corner?: {
     readonly draw: (view: CornerView) => Drawing;
@@ -152,9 +154,9 @@ function drawn(subject: Subject, { view, close }: Sight): Drawing {
   return draw(drawInput(subject), view);
 }
 
-function drawInput({ model, display, bright, standing }: Subject): DrawInput {
+function drawInput({ model, display, bright, standing, pots = [] }: Subject): DrawInput {
   const stands = standing === undefined ? allParts(model) : new Set(standing);
-  return { model, display, bright: new Set(bright), standing: stands };
+  return { model, display, bright: new Set(bright), standing: stands, pots };
 }
 
 function keptOf(model: Model): Kept {

@@ -1,19 +1,14 @@
 import type { Display } from '../../measure/quantities.js';
 import { bounds } from '../../model/box.js';
-import type { Box, Part, Point } from '../../model/part.js';
-import { BLANK, type CornerView, type Drawing, type Patch } from '../strokes.js';
+import { type LiftedPot, potFromCorner, potInWords, wayOfPot } from '../pots.js';
+import { BLANK, type CornerView, type Drawing } from '../strokes.js';
 import { toOrigin } from '../to-origin.js';
+import { besideShape, type Seen } from './behind-shape.js';
 import { arrowOf, towardWall, type Way } from './corner-arrows.js';
-import { edgesOf, hiddenOutline, nearTo, sceneOf } from './corner-edges.js';
 import { marksOn } from './corner-marks.js';
-import { CORNER_SIGHTS, type Eye } from './corner-sight.js';
+import { CORNER_SIGHTS } from './corner-sight.js';
 import { cornerInWords } from './corner-words.js';
-import { facesInSight } from './faces.js';
-import { joinLines } from './join-lines.js';
-import type { Wood } from './seen-box.js';
-
-/** A board and how far from its place it is drawn, in views that pull a piece apart. */
-export type Placed = { readonly part: Part; readonly bright: boolean; readonly moved?: Point };
+import { type Placed, woodInSight } from './wood-in-sight.js';
 
 export type CornerInput = {
   readonly view: CornerView;
@@ -24,6 +19,8 @@ export type CornerInput = {
   readonly names?: ReadonlyMap<string, string>;
   /** Shows which way the wall is. */
   readonly wall?: boolean;
+  /** Pots that are set in, drawn over their places. */
+  readonly pots?: readonly LiftedPot[];
   /** Bright boards that cannot be seen at all are dashed, unless it is said not to. */
   readonly dashes?: boolean;
 };
@@ -34,73 +31,47 @@ export type CornerInput = {
  */
 export function drawCorner(input: CornerInput): Drawing {
   const { view, placed, display, ways = [], names = new Map(), wall = false } = input;
-  const { dashes = true } = input;
+  const { dashes = true, pots: lifted = [] } = input;
   const { title, eye } = CORNER_SIGHTS[view];
-  const moved = placed.map(one => ({ ...one, solid: movedSolid(one) }));
   // Sizes are those of the piece put together.
   const all = bounds(placed.flatMap(({ part }) => part.solid));
   if (all === undefined) {
     return { ...BLANK, square: false, title, inWords: `${title}: no board stands here yet.` };
   }
-  const scene = sceneOf(
-    moved.flatMap(({ solid }) => solid),
-    eye,
+  const wood = woodInSight(placed, eye, dashes);
+  const pots = lifted.map(pot => potFromCorner(pot, eye));
+  const { strokes, patches } = pots.reduce<Seen>(
+    (seen, { covers }) => besideShape(seen, covers),
+    wood,
   );
-  const boards = moved.map(one => ({ ...one, near: nearTo(one.solid, scene) }));
-  const edges = boards.map(({ solid, bright, near }) => edgesOf(solid, bright, { near, eye }));
-  const behind = boards.filter((board, at) => board.bright && edges[at]?.length === 0);
-  const added = boards.filter(({ bright }) => bright);
-  const patches = added.flatMap(board => patchesOf(board, eye));
+  const added = placed.filter(({ bright }) => bright);
   const toWall = wall ? [towardWall(all, eye)] : [];
   const drawn: Drawing = {
     ...BLANK,
     square: false,
     title,
-    strokes: [
-      ...joinLines(edges.flat()),
-      ...(dashes ? behind.flatMap(({ solid }) => hiddenOutline(solid, eye)) : []),
-    ],
+    strokes: [...strokes, ...pots.flatMap(pot => pot.strokes)],
+    labels: pots.flatMap(({ labels }) => labels),
     patches,
     marks: marksOn(patches, names),
-    arrows: [...ways.map(way => arrowOf(way, eye)), ...toWall],
-    inWords: cornerInWords(
-      {
-        title,
-        all,
-        added: added.map(({ part }) => part),
-        standing: boards.length - added.length,
-        behind: behind.length,
-      },
-      display,
-    ),
+    arrows: [...[...ways, ...lifted.map(wayOfPot)].map(way => arrowOf(way, eye)), ...toWall],
+    inWords: [
+      cornerInWords(
+        {
+          title,
+          all,
+          added: added.map(({ part }) => part),
+          standing: placed.length - added.length,
+          behind: wood.behind,
+        },
+        display,
+      ),
+      ...lifted.map(({ pot }) => potInWords(pot, display)),
+    ].join(' '),
   };
   return toOrigin(drawn, [
-    ...scene.seen.flatMap(({ outline }) => outline),
+    ...wood.outlines,
     ...toWall.flatMap(({ from, to }) => [from, to]),
+    ...pots.flatMap(pot => pot.strokes.map(({ from }) => from)),
   ]);
 }
-
-type Board = {
-  readonly part: Part;
-  readonly solid: readonly Box[];
-  readonly near: readonly Wood[];
-};
-
-function patchesOf({ part, solid, near }: Board, eye: Eye): readonly Patch[] {
-  return solid.flatMap(box =>
-    facesInSight(box, near, eye).map(corners => ({
-      part: part.id,
-      corners,
-      look: 'added',
-      lean: 'right',
-    })),
-  );
-}
-
-/** Where the wood of a board is drawn. */
-function movedSolid({ part, moved = NOWHERE }: Placed): readonly Box[] {
-  const by = ({ x, y, z }: Point) => ({ x: x + moved.x, y: y + moved.y, z: z + moved.z });
-  return part.solid.map(({ min, max }) => ({ min: by(min), max: by(max) }));
-}
-
-const NOWHERE: Point = { x: 0, y: 0, z: 0 };

@@ -3,19 +3,13 @@ import type { Display, Mm } from '../../measure/quantities.js';
 import { atMost, lessThan, sameLength } from '../../measure/tolerance.js';
 import { bounds } from '../../model/box.js';
 import type { Box, Contact, Part } from '../../model/part.js';
-import type { PlanterRow, StandingPot } from '../../plan/planter.js';
+import type { PlanterRow } from '../../plan/planter.js';
 import { edgeStrokes } from '../edges.js';
-import { outline } from '../joint/faces-of-piece.js';
 import { brightPatches } from '../patches.js';
+import { potsFromSide } from '../pots.js';
 import { type Face, whatIsSeen } from '../seen.js';
-import {
-  BLANK,
-  type DimensionLine,
-  type Drawing,
-  type Label,
-  type Patch,
-  type Stroke,
-} from '../strokes.js';
+import { SIGHTS } from '../sight.js';
+import { BLANK, type DimensionLine, type Drawing, type Patch } from '../strokes.js';
 import { toOrigin } from '../to-origin.js';
 import { leans } from './leans.js';
 
@@ -43,12 +37,17 @@ export function drawSection({ row, parts, contacts, display }: SectionInput): Dr
     (patch): Patch => ({ ...patch, look: 'cut', lean: lean.get(patch.part) ?? 'right' }),
   );
   const pots = row.first.pots.filter(pot => Math.abs(pot.y - plane) < pot.diameter / 2);
+  const drawnPots = potsFromSide(pots, {
+    sight: SIGHTS.front,
+    origin: { u: 0, v: 0 },
+    bright: false,
+  });
   const drawn: Drawing = {
     ...BLANK,
     title,
-    strokes: [...edgeStrokes(seen, new Set()), ...pots.flatMap(potStrokes)],
+    strokes: [...edgeStrokes(seen, new Set()), ...drawnPots.strokes],
     patches,
-    labels: pots.map(potLabel),
+    labels: drawnPots.labels,
     notes: [
       `Hatched is cut wood${pots.length > 0 ? '; dash-dots are pots' : ''}.`,
       ...(row.places > 1 ? [`One of ${row.places} alike.`] : []),
@@ -79,15 +78,6 @@ function isCut({ solid }: Part, plane: Mm): boolean {
 
 function faceOf({ min, max }: Box, part: number): Face {
   return { part, depth: min.y, u: { from: min.x, to: max.x }, v: { from: min.z, to: max.z } };
-}
-
-function potStrokes({ x, foot, height, diameter }: StandingPot): readonly Stroke[] {
-  const u = { from: x - diameter / 2, to: x + diameter / 2 };
-  return outline({ u, v: { from: foot, to: foot + height } }, 'phantom');
-}
-
-function potLabel({ number, x, foot, height }: StandingPot): Label {
-  return { text: `pot ${number}`, at: { u: x, v: foot + height / 2 }, bright: false };
 }
 
 type Wanted = Pick<DimensionLine, 'along' | 'side' | 'row'> & {

@@ -1,5 +1,6 @@
 import { draw, fullestSide } from '../../drawing/draw.js';
 import { drawingOf } from '../../drawing/drawings.js';
+import { potsOf } from '../../drawing/pots.js';
 import { stepSubject } from '../../drawing/step-subject.js';
 import type { Drawing } from '../../drawing/strokes.js';
 import { allParts } from '../../drawing/view.js';
@@ -58,13 +59,15 @@ export function wherePiece(step: Step, { drawings, measure }: Pack, room: Room):
 }
 
 /** The square view that shows most of what is added. */
-function figuresView(step: Step, { model, display }: Plan): Drawing {
+function figuresView(step: Step, plan: Plan): Drawing {
+  const { model, display } = plan;
   const { bright, standing } = stepSubject(step);
   const input = {
     model,
     display,
     bright: new Set(bright),
     standing: standing === undefined ? allParts(model) : new Set(standing),
+    pots: potsOf(plan, step),
   };
   return draw(input, fullestSide(input));
 }

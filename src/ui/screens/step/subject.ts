@@ -1,4 +1,5 @@
 import { closeUps } from '../../../drawing/close-up.js';
+import { potsOf } from '../../../drawing/pots.js';
 import { boardsInPicture, drawStepCorner } from '../../../drawing/step-drawing.js';
 import { stepSubject } from '../../../drawing/step-subject.js';
 import type { Plan, Step } from '../../../plan/plan.js';
@@ -12,6 +13,7 @@ export function subjectOf(step: Step, plan: Plan): Subject {
     model,
     display,
     ...stepSubject(step),
+    pots: potsOf(plan, step),
     corner: { draw: view => drawStepCorner(plan, step, view), boards: boardsInPicture(plan, step) },
     closeUps: () => closeUps(plan, step),
   };

@@ -1,0 +1,65 @@
+import type { Box, Part, Point } from '../../model/part.js';
+import type { PaperPoint, Patch, Stroke } from '../strokes.js';
+import { edgesOf, hiddenOutline, nearTo, sceneOf } from './corner-edges.js';
+import type { Eye } from './corner-sight.js';
+import { facesInSight } from './faces.js';
+import { joinLines } from './join-lines.js';
+import type { Wood } from './seen-box.js';
+
+/** A board and how far from its place it is drawn, in views that pull a piece apart. */
+export type Placed = { readonly part: Part; readonly bright: boolean; readonly moved?: Point };
+
+export type WoodInSight = {
+  readonly strokes: readonly Stroke[];
+  readonly patches: readonly Patch[];
+  /** How many of the bright boards nothing is seen of. */
+  readonly behind: number;
+  /** Corners of every box on the paper, seen or not. */
+  readonly outlines: readonly PaperPoint[];
+};
+
+/** What is seen of boards from a corner. Bright ones that cannot be seen at all are dashed where it is asked for. */
+export function woodInSight(placed: readonly Placed[], eye: Eye, dashes: boolean): WoodInSight {
+  const moved = placed.map(one => ({ ...one, solid: movedSolid(one) }));
+  const scene = sceneOf(
+    moved.flatMap(({ solid }) => solid),
+    eye,
+  );
+  const boards = moved.map(one => ({ ...one, near: nearTo(one.solid, scene) }));
+  const edges = boards.map(({ solid, bright, near }) => edgesOf(solid, bright, { near, eye }));
+  const behind = boards.filter((board, at) => board.bright && edges[at]?.length === 0);
+  return {
+    strokes: [
+      ...joinLines(edges.flat()),
+      ...(dashes ? behind.flatMap(({ solid }) => hiddenOutline(solid, eye)) : []),
+    ],
+    patches: boards.flatMap(board => (board.bright ? patchesOf(board, eye) : [])),
+    behind: behind.length,
+    outlines: scene.seen.flatMap(({ outline }) => outline),
+  };
+}
+
+type Board = {
+  readonly part: Part;
+  readonly solid: readonly Box[];
+  readonly near: readonly Wood[];
+};
+
+function patchesOf({ part, solid, near }: Board, eye: Eye): readonly Patch[] {
+  return solid.flatMap(box =>
+    facesInSight(box, near, eye).map(corners => ({
+      part: part.id,
+      corners,
+      look: 'added',
+      lean: 'right',
+    })),
+  );
+}
+
+/** Where the wood of a board is drawn. */
+function movedSolid({ part, moved = NOWHERE }: Placed): readonly Box[] {
+  const by = ({ x, y, z }: Point) => ({ x: x + moved.x, y: y + moved.y, z: z + moved.z });
+  return part.solid.map(({ min, max }) => ({ min: by(min), max: by(max) }));
+}
+
+const NOWHERE: Point = { x: 0, y: 0, z: 0 };
