@@ -29,15 +29,18 @@ export type AddedKind = {
 export function addedKinds(lying: readonly Lying[], sight: Sight): readonly AddedKind[] {
   const groups: Lying[][] = [];
   for (const one of lying) {
-    const group = groups.find(([first]) => first !== undefined && isSameKind(first.part, one.part));
+    const group = groups.find(
+      ([first]) => first !== undefined && partKind(first.part) === partKind(one.part),
+    );
     if (group === undefined) groups.push([one]);
     else group.push(one);
   }
   return groups.flatMap(group => kindOf(group, sight));
 }
 
-function isSameKind(a: Part, b: Part): boolean {
-  return a.name === b.name && a.section.name === b.section.name && sameLength(a.length, b.length);
+/** The same for equal boards, wherever they are: name, section and length. */
+export function partKind({ name, section, length }: Part): string {
+  return `${name} ${section.name} ${length.toFixed(3)}`;
 }
 
 function kindOf(group: readonly Lying[], sight: Sight): readonly AddedKind[] {

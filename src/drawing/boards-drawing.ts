@@ -1,5 +1,6 @@
 import { formatBoardLength, formatLength } from '../measure/format-length.js';
 import type { Display, Mm } from '../measure/quantities.js';
+import { lessThan } from '../measure/tolerance.js';
 import { groupAlike, isCutAlike, leftWords } from '../plan/board-bars.js';
 import type { BoughtBoard, Purchase } from '../plan/plan.js';
 import { outline } from './joint/faces-of-piece.js';
@@ -15,16 +16,20 @@ type Bar = {
   readonly high: Mm;
 };
 
+/** Lengths are to scale; narrow boards are drawn so wide, in shares of the longest, that words have room. */
+const LEAST_HIGH = 1 / 20;
+
 /** Between two boards, in widths of one: room for a line of words over each. */
 const AIR = 1;
 
 /**
- * Every board of a section as a bar to scale, boards that are cut alike once: the squaring cut at the left,
+ * Every board of a section as a bar, its length to scale, boards that are cut alike once: the squaring cut at the left,
  * then the pieces in the order of the cuts with the blade between them, then what is left. What the
  * blade takes and what is too short to use is waste; an arrow shows how far the first cut may move in.
  */
 export function drawBoards(purchase: Purchase, display: Display): Drawing {
-  const height = purchase.width.value;
+  const longest = Math.max(0, ...purchase.boards.map(({ length }) => length));
+  const height = Math.max(purchase.width.value, longest * LEAST_HIGH);
   const groups = groupAlike(purchase.boards, isCutAlike);
   const bars = groups.map(([board, ...others], at): Bar => {
     const low = (groups.length - 1 - at) * height * (1 + AIR);
@@ -39,7 +44,7 @@ export function drawBoards(purchase: Purchase, display: Display): Drawing {
   return {
     ...BLANK,
     title,
-    width: Math.max(0, ...bars.map(({ board }) => board.length)),
+    width: longest,
     height: Math.max(0, ...bars.map(({ high }) => high)) + height * AIR,
     strokes: parts.flatMap(it => it.strokes),
     patches: parts.flatMap(it => it.patches),
@@ -47,7 +52,7 @@ export function drawBoards(purchase: Purchase, display: Display): Drawing {
     labels: parts.flatMap(it => it.labels),
     notes: [
       `Dark lines are what the blade takes, ${formatLength(purchase.kerf, display)} each.`,
-      ...shortWords(purchase, display),
+      ...shortWords(purchase, height, display),
     ],
     inWords: `${title}. ${parts.map(({ words }) => words).join(' ')}`,
   };
@@ -55,14 +60,14 @@ export function drawBoards(purchase: Purchase, display: Display): Drawing {
 
 /** A piece so short that its length would not stand in it has its mark alone; by looking. */
 function isShort(length: Mm, width: Mm): boolean {
-  return length < SHORT * width;
+  return lessThan(length, SHORT * width);
 }
 
 const SHORT = 2.5;
 
 /** The lengths of pieces that have only their mark on the bars. */
-function shortWords({ boards, width }: Purchase, display: Display): readonly string[] {
-  const cuts = boards.flatMap(board => board.cuts).filter(it => isShort(it.length, width.value));
+function shortWords({ boards }: Purchase, height: Mm, display: Display): readonly string[] {
+  const cuts = boards.flatMap(board => board.cuts).filter(it => isShort(it.length, height));
   const told = [...new Map(cuts.map(({ mark, length }) => [mark, length]))].map(
     ([mark, length]) => `${mark} is ${formatLength(length, display)}`,
   );

@@ -7,7 +7,7 @@ import { areaOf, type Convex } from './corner/convex.js';
 import type { Way } from './corner/corner-arrows.js';
 import { type Eye, onPaper } from './corner/corner-sight.js';
 import { outline } from './joint/faces-of-piece.js';
-import type { PaperBox, Sight } from './sight.js';
+import { type PaperBox, SIGHTS, type Sight } from './sight.js';
 import type { Drawing, PaperPoint, Stroke } from './strokes.js';
 
 /** The pots that a step sets in, each where it will stand; in the first planter where several are alike. */
@@ -19,7 +19,7 @@ export function potsOf({ planters }: Plan, step: Step): readonly StandingPot[] {
 export type DrawnPots = Pick<Drawing, 'strokes' | 'rings' | 'labels'>;
 
 /** From which side pots are seen, where the drawing has its origin, and whether they are being set in. */
-export type PotSight = {
+type PotSight = {
   readonly sight: Sight;
   readonly origin: PaperPoint;
   readonly bright: boolean;
@@ -47,6 +47,11 @@ export function potsFromSide(
     rings: drawn.flatMap(({ rings }) => rings),
     labels: drawn.flatMap(({ labels }) => labels),
   };
+}
+
+/** Pots as a section shows them, seen from the front; not yet moved to the corner of the paper. */
+export function potsInSection(pots: readonly StandingPot[]): DrawnPots {
+  return potsFromSide(pots, { sight: SIGHTS.front, origin: { u: 0, v: 0 }, bright: false });
 }
 
 /** A pot drawn so far above its place. */

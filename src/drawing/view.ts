@@ -1,7 +1,7 @@
 import type { Display, SquareMm } from '../measure/quantities.js';
 import type { Model, Part } from '../model/part.js';
 import type { StandingPot } from '../plan/planter.js';
-import { addedKinds, type Lying } from './added-kinds.js';
+import { addedKinds, type Lying, partKind } from './added-kinds.js';
 import { addedDimensions, overallDimensions } from './dimension-lines.js';
 import { edgeStrokes } from './edges.js';
 import { inWords } from './in-words.js';
@@ -48,8 +48,8 @@ export function allParts(model: Model): ReadonlySet<string> {
 
 /**
  * A view of some of the boards with hidden lines removed, in mm, its lower left corner at the origin.
- * Boards being added are bright and filled; those of them that cannot be seen at all get a hidden
- * outline. With no boards to draw, the drawing is empty and says so in words.
+ * Boards being added are bright and filled; where nothing is seen of any of a kind, those of the kind
+ * get a hidden outline. With no boards to draw, the drawing is empty and says so in words.
  */
 export function drawView(input: ViewInput): Drawing {
   const sight = SIGHTS[input.view];
@@ -65,6 +65,8 @@ export function drawView(input: ViewInput): Drawing {
   const lying = shown.filter(isBright).map(part => lyingOf(part, { sight, corner }));
   const kinds = addedKinds(lying, sight);
   const behind = lying.filter(one => !seen.parts.has(shown.indexOf(one.part)));
+  const seenKinds = new Set(lying.filter(it => !behind.includes(it)).map(it => partKind(it.part)));
+  const dashed = behind.filter(it => !seenKinds.has(partKind(it.part)));
   const origin = { u: corner.u.from, v: corner.v.from };
   const pots = potsFromSide(input.pots ?? [], { sight, origin, bright: true });
   return {
@@ -74,7 +76,7 @@ export function drawView(input: ViewInput): Drawing {
     height: paper.v.to,
     strokes: [
       ...edgeStrokes(seen, bright),
-      ...behind.flatMap(one => outline(one.box)),
+      ...dashed.flatMap(one => outline(one.box)),
       ...pots.strokes,
     ],
     rings: pots.rings,

@@ -152,6 +152,16 @@ describe('a view of boards', () => {
     ]);
   });
 
+  test('outlines none where one of its kind is seen: that one tells where they go', () => {
+    const strips: readonly BoardInTest[] = [
+      { id: 'strip/1', name: 'Strip', from: [200, 20, 320], to: [400, 40, 360] },
+      { id: 'strip/2', name: 'Strip', from: [200, 20, 500], to: [400, 40, 540] },
+    ];
+    const drawing = draw(pieceOf([...GOAL, ...strips]), { bright: ['strip/1', 'strip/2'] });
+    expect(drawing.strokes.filter(one => one.kind === 'hidden')).toEqual([]);
+    expect(drawing.inWords).toContain('One of the boards being added is hidden behind other wood');
+  });
+
   test('outlines a board being added that cannot be seen, and says so', () => {
     const behind: BoardInTest = { id: 'strip', from: [200, 20, 320], to: [400, 40, 360] };
     const drawing = draw(pieceOf([...GOAL, behind]), { bright: ['strip'] });

@@ -1,4 +1,5 @@
 import type { Box, Part, Point } from '../../model/part.js';
+import { partKind } from '../added-kinds.js';
 import type { PaperPoint, Patch, Stroke } from '../strokes.js';
 import { edgesOf, hiddenOutline, nearTo, sceneOf } from './corner-edges.js';
 import type { Eye } from './corner-sight.js';
@@ -18,7 +19,10 @@ export type WoodInSight = {
   readonly outlines: readonly PaperPoint[];
 };
 
-/** What is seen of boards from a corner. Bright ones that cannot be seen at all are dashed where it is asked for. */
+/**
+ * What is seen of boards from a corner. Where nothing is seen of any bright board of a kind, those of the
+ * kind are dashed, if that is asked for: where one is seen, it tells enough.
+ */
 export function woodInSight(placed: readonly Placed[], eye: Eye, dashes: boolean): WoodInSight {
   const moved = placed.map(one => ({ ...one, solid: movedSolid(one) }));
   const scene = sceneOf(
@@ -28,10 +32,16 @@ export function woodInSight(placed: readonly Placed[], eye: Eye, dashes: boolean
   const boards = moved.map(one => ({ ...one, near: nearTo(one.solid, scene) }));
   const edges = boards.map(({ solid, bright, near }) => edgesOf(solid, bright, { near, eye }));
   const behind = boards.filter((board, at) => board.bright && edges[at]?.length === 0);
+  const isSeen = new Set(
+    boards.flatMap(({ part, bright }, at) =>
+      bright && edges[at]?.length !== 0 ? [partKind(part)] : [],
+    ),
+  );
+  const dashed = behind.filter(({ part }) => dashes && !isSeen.has(partKind(part)));
   return {
     strokes: [
       ...joinLines(edges.flat()),
-      ...(dashes ? behind.flatMap(({ solid }) => hiddenOutline(solid, eye)) : []),
+      ...dashed.flatMap(({ solid }) => hiddenOutline(solid, eye)),
     ],
     patches: boards.flatMap(board => (board.bright ? patchesOf(board, eye) : [])),
     behind: behind.length,

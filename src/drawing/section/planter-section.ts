@@ -6,9 +6,8 @@ import type { Box, Contact, Part } from '../../model/part.js';
 import type { PlanterRow } from '../../plan/planter.js';
 import { edgeStrokes } from '../edges.js';
 import { brightPatches } from '../patches.js';
-import { potsFromSide } from '../pots.js';
+import { potsInSection } from '../pots.js';
 import { type Face, whatIsSeen } from '../seen.js';
-import { SIGHTS } from '../sight.js';
 import { BLANK, type DimensionLine, type Drawing, type Patch } from '../strokes.js';
 import { toOrigin } from '../to-origin.js';
 import { leans } from './leans.js';
@@ -37,11 +36,7 @@ export function drawSection({ row, parts, contacts, display }: SectionInput): Dr
     (patch): Patch => ({ ...patch, look: 'cut', lean: lean.get(patch.part) ?? 'right' }),
   );
   const pots = row.first.pots.filter(pot => Math.abs(pot.y - plane) < pot.diameter / 2);
-  const drawnPots = potsFromSide(pots, {
-    sight: SIGHTS.front,
-    origin: { u: 0, v: 0 },
-    bright: false,
-  });
+  const drawnPots = potsInSection(pots);
   const drawn: Drawing = {
     ...BLANK,
     title,

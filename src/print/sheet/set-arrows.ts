@@ -39,11 +39,26 @@ function arrowWords(text: string, to: Point, way: Point): Mark {
   return words(at, text, SIZE, { anchor });
 }
 
-/** Room that the words of arrows need beside the wood. */
-export function arrowWidth(arrows: readonly Arrow[], side: 'left' | 'right', rule: TypeRule): Mm {
-  const wide = arrows
-    .filter(({ text }) => text !== '')
-    .filter(({ from, to }) => (side === 'right' ? to.u > from.u : to.u < from.u))
-    .map(({ text }) => rule(text, SIZE, false) + 3);
-  return Math.max(0, ...wide);
+/** How large the wood is on paper, and at which scale. */
+type Wood = { readonly width: Mm; readonly height: Mm; readonly scale: number };
+
+/** Room that arrows and their words need beside the wood and over it; words only where they are told. */
+export function arrowRoom(arrows: readonly Arrow[], wood: Wood, rule: TypeRule | undefined) {
+  const room = { left: 0, right: 0, above: 0 };
+  for (const { from, to, text } of arrows) {
+    const wide = rule === undefined || text === '' ? 0 : rule(text, SIZE, false) + 3;
+    const high = wide === 0 ? 0 : points(SIZE) + 3;
+    const isLevel = Math.abs(to.u - from.u) > Math.abs(to.v - from.v) * LEVEL;
+    const [left, right] = [Math.min(from.u, to.u), Math.max(from.u, to.u)];
+    const ahead = isLevel && to.u < from.u ? wide : 0;
+    const behind = isLevel && to.u > from.u ? wide : 0;
+    const top = Math.max(from.v, to.v) * wood.scale + (isLevel ? 0 : high);
+    room.left = Math.max(room.left, ahead - left * wood.scale);
+    room.right = Math.max(room.right, right * wood.scale + behind - wood.width);
+    room.above = Math.max(room.above, top - wood.height);
+  }
+  return room;
 }
+
+/** Flatter than this an arrow has its words before its head, steeper over it. */
+const LEVEL = 0.3;

@@ -1,6 +1,6 @@
 import type { DimensionLine } from '../../drawing/strokes.js';
 import type { Mm } from '../../measure/quantities.js';
-import { line, type Mark, type Point, words } from './mark.js';
+import { box, line, type Mark, type Point, words } from './mark.js';
 import { points, type TypeRule } from './type.js';
 
 type Side = DimensionLine['side'];
@@ -95,8 +95,18 @@ function halfWidth({ line: { text, bright } }: SetDimension, rule: TypeRule): Mm
 
 const THIN: Mm = 0.18;
 
-/** Extension lines, the line itself with strokes across its ends, and the figure over it. */
-export function dimensionMarks(placed: SetDimension, field: Field): readonly Mark[] {
+/** Extension lines of all dimensions and the lines themselves, then the figures: no line runs through one. */
+export function dimensionMarks(
+  placed: readonly SetDimension[],
+  field: Field,
+  rule: TypeRule,
+): readonly Mark[] {
+  const set = placed.map(one => oneDimension(one, field, rule));
+  return [...set.flatMap(({ lines }) => lines), ...set.flatMap(({ figure }) => figure)];
+}
+
+/** Extension lines, the line itself with strokes across its ends, and the figure over it on white. */
+function oneDimension(placed: SetDimension, field: Field, rule: TypeRule) {
   const { line: its, row, from, to, textAt } = placed;
   const out = FIRST_ROW + row * ROW;
   const level = its.along === 'u';
@@ -108,20 +118,33 @@ export function dimensionMarks(placed: SetDimension, field: Field): readonly Mar
     return level ? { x: along, y: across } : { x: across, y: along };
   };
   const reach = [Math.min(textAt, from), Math.max(textAt, to)] as const;
-  const figure = points(DIMENSION_SIZE) * 0.28;
+  const over = points(DIMENSION_SIZE) * 0.28;
   // The figure stands over its line, or left of an upright one, as it is read from the right.
   const base = at(textAt, out);
-  const text = level ? { x: base.x, y: base.y - figure } : { x: base.x - figure, y: base.y };
-  return [
+  const text = level ? { x: base.x, y: base.y - over } : { x: base.x - over, y: base.y };
+  const wide = 2 * halfWidth(placed, rule);
+  const lines: readonly Mark[] = [
     ...[from, to].map(end => line(at(end, 1.2), at(end, out + 1.2), THIN)),
     line(at(reach[0], out), at(reach[1], out), THIN),
     ...[from, to].map(end => tick(at(end, out))),
+  ];
+  const figure: readonly Mark[] = [
+    whiteBehind(text, wide, level),
     words(text, its.text, DIMENSION_SIZE, {
       anchor: 'middle',
       bold: its.bright,
       upward: !level,
     }),
   ];
+  return { lines, figure };
+}
+
+/** Where a figure stands, the lines of other dimensions give way. */
+function whiteBehind({ x, y }: Point, wide: Mm, level: boolean): Mark {
+  const high = points(DIMENSION_SIZE) * 0.76;
+  return level
+    ? box({ x: x - wide / 2, y: y - high }, { width: wide, height: high }, { fill: 1 })
+    : box({ x: x - high, y: y - wide / 2 }, { width: high, height: wide }, { fill: 1 });
 }
 
 /** Oblique stroke of 45 degrees across the end, as ISO 129-1 allows beside arrowheads (not re-checked). */

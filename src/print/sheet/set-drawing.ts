@@ -4,7 +4,7 @@ import type { Drawing, PaperPoint, Patch, Stroke } from '../../drawing/strokes.j
 import type { Mm } from '../../measure/quantities.js';
 import { type LineMark, line, type Mark, type Point, words } from './mark.js';
 import { type Piece, piece } from './piece.js';
-import { arrowMarks, arrowWidth } from './set-arrows.js';
+import { arrowMarks, arrowRoom } from './set-arrows.js';
 import {
   depthOf,
   dimensionMarks,
@@ -54,11 +54,12 @@ function around(drawing: Drawing, scale: number, rule: TypeRule) {
   const { beside } = namesInside(drawing.marks, ({ u, v }) => ({ x: u, y: v }), scale, rule);
   const wide = drawing.width * scale;
   const right = Math.max(depthOf(placed, 'right'), rightOverhang(placed, wide, rule));
-  const told = scale >= SMALL ? drawing.arrows : [];
+  const wood = { width: wide, height: bottom, scale };
+  const arrows = arrowRoom(drawing.arrows, wood, scale >= SMALL ? rule : undefined);
   return {
-    left: Math.max(depthOf(placed, 'left'), arrowWidth(told, 'left', rule)),
-    right: Math.max(right + columnWidth(beside, rule), arrowWidth(told, 'right', rule)),
-    above: Math.max(depthOf(placed, 'above'), topOverhang(placed, rule)),
+    left: Math.max(depthOf(placed, 'left'), arrows.left),
+    right: Math.max(right + columnWidth(beside, rule), arrows.right),
+    above: Math.max(depthOf(placed, 'above'), topOverhang(placed, rule), arrows.above),
     below: depthOf(placed, 'below'),
   };
 }
@@ -92,7 +93,7 @@ function drawingMarks(
     ...strokeMarks(drawing, scale, toPaper),
     ...drawing.rings.flatMap(({ at, radius }) => ringMarks(toPaper(at), radius * scale)),
     ...drawing.arrows.flatMap(arrow => arrowMarks(arrow, toPaper, scale >= SMALL)),
-    ...placed.flatMap(one => dimensionMarks(one, field)),
+    ...dimensionMarks(placed, field, rule),
     ...names.inside,
     ...besideMarks(names.beside, toPaper, field, column),
     ...drawing.labels.map(({ at, text, bright }) => {
