@@ -77,6 +77,25 @@ test('one key at the step opens it', () => {
   expect(hints).toContainEqual({ key: 's', does: 'measured' });
 });
 
+describe('a length with which the joints do not close', () => {
+  // An opening of 11 in that measures 12-1/8 in: the posts would stand 1-1/8 in farther apart than their rails let them.
+  test('is refused in the names of the pieces, with what to do, and can be written down', () => {
+    const { verdict, blocks, take, leave } = answerAt(
+      FINISHED_TO_STAND,
+      `${row(FINISHED_TO_STAND, 'Inside the end panels, from post to post')} "12-1/8" enter enter`,
+    );
+    const lines = blocks.flatMap(({ lines: it }) => it);
+    expect(verdict).toContain('planned 11 in');
+    expect(lines[0]).toBe('Post and keeper strip would stand 3/4 in inside each other.');
+    expect(lines.at(-1)).toMatch(
+      /^Measure it once more\. .*plane or pack them to the planned size\.$/,
+    );
+    expect(lines.join(' ')).not.toMatch(/_|[a-z]\//);
+    expect(take).toMatchObject([{ kind: 'size-measured', isTaken: false }]);
+    expect(leave).toBe(undefined);
+  });
+});
+
 describe('at a stop that waits for its first piece', () => {
   const briefed: readonly Event[] = [
     ...NEW.plan.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),

@@ -3,7 +3,7 @@ import type { CutPieces } from '../../../plan/as-cut.js';
 import { makePlan } from '../../../plan/make-plan.js';
 import { onDay } from '../../../plan/on-day.js';
 import { changesNothing, planChanges } from '../../../plan/plan-changes.js';
-import { problemWords } from '../../../recipe/problem-words.js';
+import { refusalWords } from '../../../plan/refusal-words.js';
 import { atBench } from '../../../workbook/at-bench.js';
 import { onToldDay } from '../../build.js';
 import type { Build } from '../../screen.js';
@@ -22,13 +22,8 @@ export function outlook(
   const bench = atBench({ found: { ...progress.found, measured, cutBefore: cut } });
   const made = makePlan(recipe, workbook.answers, workbook.display, bench);
   if (!made.ok) {
-    const said = made.problems.map(problem => problemWords(problem).problem);
-    const lines = [
-      ...said,
-      'Plane, shim or change the boards at the bench, so that the drawn sizes hold.',
-    ];
     const title = 'With this the piece cannot stand as it is drawn';
-    return { stands: false, blocks: [{ title, lines }] };
+    return { stands: false, blocks: [{ title, lines: refusalWords(made.problems, plan) }] };
   }
   const after = onToldDay(made.plan, progress, { onDay });
   const changes = planChanges({ before: plan, after, cut, done: progress.done });
