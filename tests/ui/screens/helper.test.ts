@@ -13,7 +13,7 @@ import {
   TUESDAY_MS,
   usedWith,
 } from '../../support/open-build.js';
-import { screenPage } from '../../support/screen-page.js';
+import { screenPage, viewLines } from '../../support/screen-page.js';
 import { smallPlan } from '../../support/small-plan.js';
 
 /** The small bench with the tools of the trade and what is told about them. */
@@ -58,6 +58,46 @@ describe('before a tool is first used', () => {
     ]);
   });
 
+  /** Set up the saw: miter saw read and asked back, square and stop block shown, and one card for the rest. */
+  test('before the first cut four cards are told, and the lead sees how many there are', () => {
+    const bench = benchPlan();
+    const used = at(
+      [
+        { kind: 'tools-briefed', atMs: TUESDAY_MS, tools: ['tape', 'pencil'] },
+        { kind: 'briefed', atMs: TUESDAY_MS, caution: 'lifting' },
+        { kind: 'step-done', atMs: TUESDAY_MS, step: 'buy' },
+        { kind: 'step-visited', atMs: TUESDAY_MS, step: 'set-up' },
+      ],
+      bench,
+      { size: { columns: 80, rows: 40 } },
+    );
+    const cards: string[] = [];
+    for (;;) {
+      const [title = ''] = viewLines(stepScreen, used.state, used.at);
+      if (!title.startsWith('Before: ')) break;
+      cards.push(title.replace(/^Before: .*? {2,}/, ''));
+      used.wait(400).press('space');
+    }
+    expect(cards).toEqual(['1 of 4 to tell', '2 of 4 to tell', '3 of 4 to tell', '4 of 4 to tell']);
+    expect(used.at.build?.progress.briefed).toEqual(
+      new Set(['lifting', 'miter-saw', 'electric', 'noise', 'dust']),
+    );
+  });
+
+  test('what was told at the miter saw is not told, nor counted, at the jigsaw', () => {
+    const bench = benchPlan();
+    const told: readonly Event[] = [
+      ...['miter-saw', 'electric', 'noise', 'dust'].map(
+        (caution): Event => ({ kind: 'briefed', atMs: TUESDAY_MS, caution }),
+      ),
+      { kind: 'step-done', atMs: TUESDAY_MS, step: 'set-up' },
+      { kind: 'step-visited', atMs: TUESDAY_MS, step: 'test-notch' },
+    ];
+    const lines = viewLines(stepScreen, at(told, bench).state, at(told, bench).at);
+    // Jigsaw and chisel are read and asked back, pencil, square, mallet and clamps shown.
+    expect(lines[0]).toMatch(/^Before: .* 1 of 5 to tell$/);
+  });
+
   test('no piece is counted and no check ticked before that', () => {
     expect(recorded(pressed('+ 1 space + 1', CUTTING)).map(({ kind }) => kind)).toEqual([
       'briefed',
@@ -95,7 +135,7 @@ describe('before a tool is first used', () => {
   test('who builds alone reads cautions and is asked nothing', () => {
     const alone = { ...PLAN, time: { ...PLAN.time, people: 1 } };
     const kinds = recorded(pressed('space space space', CUTTING, alone)).map(({ kind }) => kind);
-    expect(kinds).toEqual(['briefed', 'briefed', 'piece-done']);
+    expect(kinds).toEqual(['briefed', 'briefed', 'piece-done', 'piece-done']);
   });
 });
 

@@ -5,7 +5,7 @@ import { dayWords } from '../../../workbook/clock-words.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
 import type { BriefingPage, ToldTool } from './briefing-pages.js';
-import { toldCautionRows } from './reading.js';
+import { toldRows } from './reading.js';
 
 type Style = { readonly columns: number; readonly ascii: boolean; readonly roomy: boolean };
 
@@ -13,10 +13,9 @@ type Style = { readonly columns: number; readonly ascii: boolean; readonly roomy
 export function briefingBody(page: BriefingPage, style: Style): readonly Row[] {
   switch (page.kind) {
     case 'read':
-      return [
-        ...(page.tool === undefined ? [] : [...plainlyRows(page.tool, style), BLANK]),
-        ...toldCautionRows(page.caution, style),
-      ];
+      return [...plainlyRows(page.tool, style), BLANK, ...toldRows([page.caution], style)];
+    case 'heed':
+      return toldRows(page.cautions, style);
     case 'ask':
       return page.tools.flatMap(tool => [
         heading(tool, style),

@@ -1,5 +1,6 @@
 import type { Caution, Step, ToolBriefing, ToolRow } from '../../../plan/plan.js';
 import type { Event } from '../../../workbook/events.js';
+import { standingEvents } from '../../../workbook/taken-back.js';
 import type { Build } from '../../screen.js';
 
 /** A tool that has something to be told about. */
@@ -7,8 +8,10 @@ export type ToldTool = ToolRow & { readonly briefing: ToolBriefing };
 
 /** One page of what is told before a step, read aloud by the lead. */
 export type BriefingPage =
-  /** A caution; the tool that it is about is described first. */
-  | { readonly kind: 'read'; readonly caution: Caution; readonly tool: ToldTool | undefined }
+  /** The caution about a tool, which is described first. */
+  | { readonly kind: 'read'; readonly caution: Caution; readonly tool: ToldTool }
+  /** The cautions of the step that are about no tool of its own. */
+  | { readonly kind: 'heed'; readonly cautions: readonly Caution[] }
   /** Questions back on a tool that can hurt, after its caution was read. */
   | { readonly kind: 'ask'; readonly tools: readonly ToldTool[] }
   /** Tools that hardly hurt: told and asked back on one page. */
@@ -21,49 +24,67 @@ export type BriefingPage =
       readonly lastAtMs: number;
     };
 
-/** What comes next of it, and how far one is. */
+/** What comes next of it, and which one it is of those that are told now. */
 export type Briefing = {
   readonly page: BriefingPage;
   readonly number: number;
   readonly of: number;
 };
 
-/** The next page that nobody has heard in this build, of all that belong to a step; none when all are. */
+/** The next page that nobody has heard in this build, and which one it is of those told now; none when all are. */
 export function nextBriefing(step: Step, build: Build): Briefing | undefined {
-  const pages = briefingPages(step, build);
-  const heard = pages.filter(page => isHeard(page, build));
-  const page = pages.find(it => !isHeard(it, build));
-  return page === undefined ? undefined : { page, number: heard.length + 1, of: pages.length };
+  const [page, ...more] = pagesToTell(step, build);
+  if (page === undefined) return undefined;
+  const told = toldJustNow(build);
+  return { page, number: told + 1, of: told + 1 + more.length };
 }
 
+/** Pages told one after the other up to now; what was told at the first use of a tool days ago is none of them. */
+function toldJustNow({ workbook }: Build): number {
+  const events = standingEvents(workbook.events).filter(({ kind }) => kind !== 'step-visited');
+  const before = events.findLastIndex(({ kind }) => !TELLING.includes(kind));
+  return new Set(events.slice(before + 1).map(({ atMs }) => atMs)).size;
+}
+
+const TELLING: readonly Event['kind'][] = ['briefed', 'tools-briefed'];
+
 /**
- * Tools that can hurt first, each with its caution and its questions; then the quiet ones on one page;
- * then the other cautions. Who builds alone reads the cautions and is asked nothing.
+ * Tools that can hurt first, each with its caution and its questions; then the quiet ones on one page; then
+ * the other cautions on one. Who builds alone reads the cautions and is asked nothing.
  */
-function briefingPages(step: Step, build: Build): readonly BriefingPage[] {
+function pagesToTell(step: Step, build: Build): readonly BriefingPage[] {
+  const { progress, plan } = build;
   const cautions = cautionsOf(step, build);
-  const told = build.plan.time.people === 1 ? [] : toolsToTell(step, build);
+  const told = plan.time.people === 1 ? [] : toolsToTell(step, build);
   const before = told.filter(({ id }) => knownSince(id, build) !== undefined);
   const fresh = told.filter(tool => !before.includes(tool));
   const own = (tool: ToldTool) => cautions.find(({ id }) => id === tool.briefing.caution);
   const hurting = fresh.filter(tool => own(tool) !== undefined);
-  const quiet = fresh.filter(tool => own(tool) === undefined);
+  const quiet = fresh.filter(tool => own(tool) === undefined && !isSignedOff(tool, build));
   const ofTools = told.map(tool => tool.briefing.caution);
+  const others = cautions.filter(({ id }) => !ofTools.includes(id) && !progress.briefed.has(id));
   return [
     ...before.flatMap(tool => refreshPages(tool, own(tool), build)),
-    ...hurting.flatMap(tool => pagesOf(tool, own(tool))),
+    ...hurting.flatMap(tool => pagesOf(tool, own(tool), build)),
     ...(quiet.length === 0 ? [] : [{ kind: 'tell', tools: quiet } as const]),
-    ...cautions
-      .filter(({ id }) => !ofTools.includes(id))
-      .map(caution => ({ kind: 'read', caution, tool: undefined }) as const),
+    ...(others.length === 0 ? [] : [{ kind: 'heed', cautions: others } as const]),
   ];
 }
 
-function pagesOf(tool: ToldTool, caution: Caution | undefined): readonly BriefingPage[] {
+function isSignedOff({ id }: ToldTool, { progress }: Build): boolean {
+  return progress.toolsBriefed.has(id);
+}
+
+function pagesOf(
+  tool: ToldTool,
+  caution: Caution | undefined,
+  build: Build,
+): readonly BriefingPage[] {
   if (caution === undefined) return [];
+  const isRead = build.progress.briefed.has(caution.id);
   return [
-    { kind: 'read', caution, tool },
-    { kind: 'ask', tools: [tool] },
+    ...(isRead ? [] : [{ kind: 'read', caution, tool } as const]),
+    ...(isSignedOff(tool, build) ? [] : [{ kind: 'ask', tools: [tool] } as const]),
   ];
 }
 
@@ -74,7 +95,7 @@ function refreshPages(
   build: Build,
 ): readonly BriefingPage[] {
   const lastAtMs = knownSince(tool.id, build);
-  if (caution === undefined || lastAtMs === undefined) return [];
+  if (caution === undefined || lastAtMs === undefined || isSignedOff(tool, build)) return [];
   return [{ kind: 'refresh', tool, caution, lastAtMs }];
 }
 
@@ -96,23 +117,13 @@ export function cautionsOf(step: Step, { plan }: Build): readonly Caution[] {
   return step.care.flatMap(id => plan.cautions.find(caution => caution.id === id) ?? []);
 }
 
-function isHeard(page: BriefingPage, { progress }: Build): boolean {
-  switch (page.kind) {
-    case 'read':
-      return progress.briefed.has(page.caution.id);
-    case 'refresh':
-      return progress.toolsBriefed.has(page.tool.id);
-    case 'ask':
-    case 'tell':
-      return page.tools.every(({ id }) => progress.toolsBriefed.has(id));
-  }
-}
-
 /** What goes into the journal once a page is read, or answered and signed off. */
 export function heardEvents(page: BriefingPage, atMs: number): readonly Event[] {
   switch (page.kind) {
     case 'read':
       return [{ kind: 'briefed', atMs, caution: page.caution.id }];
+    case 'heed':
+      return page.cautions.map(({ id }) => ({ kind: 'briefed', atMs, caution: id }));
     case 'ask':
     case 'tell':
       return [{ kind: 'tools-briefed', atMs, tools: page.tools.map(({ id }) => id) }];

@@ -1,4 +1,5 @@
-import { cut } from '../../../text/wrap.js';
+import { textWidth } from '../../../text/width.js';
+import { cut, padEnd } from '../../../text/wrap.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, type Row, withFoot } from '../../widgets/rows.js';
 import { isAtEnd, limitTop, type ScrollRoom, scrollTo, scrollWords } from '../../widgets/scroll.js';
@@ -17,9 +18,13 @@ export function briefingRows(move: Briefing, work: Work, top: number): readonly 
   const { step, at } = work;
   const { rows } = at.size;
   const columns = columnsOf(work);
+  const before = plainer(at.ascii)(`Before: ${step.title}`);
+  const which = move.of === 1 ? '' : `${move.number} of ${move.of} to tell`;
   const head: readonly Row[] = [
-    { text: cut(plainer(at.ascii)(`Before: ${step.title}`), columns) },
-    { text: cut(`${askWords(move, work)} ${move.number} of ${move.of}`, columns), tone: 'strong' },
+    {
+      text: `${padEnd(cut(before, columns - textWidth(which) - 2), columns - textWidth(which))}${which}`,
+    },
+    { text: cut(askWords(move, work), columns), tone: 'strong' },
     BLANK,
   ];
   const room = briefingRoom(move, work);
@@ -46,6 +51,7 @@ function askWords({ page }: Briefing, { build }: Work): string {
   if (build.plan.time.people === 1) return 'Read this before you begin.';
   switch (page.kind) {
     case 'read':
+    case 'heed':
       return 'The lead reads this aloud, the helper says it back.';
     case 'ask':
       return 'The lead asks, the helper answers.';

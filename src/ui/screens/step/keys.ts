@@ -155,8 +155,12 @@ function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHin
 
 const MEASURE: KeyHint = { key: 's', does: 'measured' };
 
+function isSignedOffHere({ page }: Extract<Move, { readonly kind: 'brief' }>): boolean {
+  return page.kind !== 'read' && page.kind !== 'heed';
+}
+
 function bigKeyDoes(move: Move): string {
-  if (move.kind === 'brief' && move.page.kind !== 'read') return 'signed off';
+  if (move.kind === 'brief' && isSignedOffHere(move)) return 'signed off';
   return move.kind === 'wait' && move.begins ? 'what meanwhile' : BIG_KEY[move.kind];
 }
 

@@ -42,6 +42,7 @@ export function moveWords(move: Move): string {
 
 const BRIEFED: Readonly<Record<BriefingPage['kind'], string>> = {
   read: 'Space: it was read aloud and understood',
+  heed: 'Space: it was read aloud and understood',
   ask: 'Space: answered well, signed off   (c: read once more)',
   tell: 'Space: answered well, signed off',
   refresh: 'Space: answered well, signed off   (c: read all of it)',

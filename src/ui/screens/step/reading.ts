@@ -45,6 +45,7 @@ function whyRows({ step, at }: Work, columns: number): readonly Row[] {
   ]);
 }
 
+/** What comes before them, and each source, are named once at the end. */
 function allCautions(work: Work, columns: number): readonly Row[] {
   const cautions = cautionsOf(work.step, work.build);
   if (cautions.length === 0) {
@@ -67,13 +68,13 @@ type CautionStyle = {
   readonly roomy: boolean;
 };
 
-/** One caution as it is read aloud: its title, its lines, where it is from. */
-export function toldCautionRows(caution: Caution, style: CautionStyle): readonly Row[] {
-  const { columns, ascii, roomy } = style;
+const FIRST_ALOUD = 'Manual, label, local code, licensed practice come first. (c: where from)';
+
+/** Cautions as they are read aloud, one below the other; nobody reads sources aloud. */
+export function toldRows(cautions: readonly Caution[], style: CautionStyle): readonly Row[] {
   return [
-    ...cautionRows(caution, style),
-    ...(roomy ? [BLANK] : []),
-    ...plainRows(wrap(`${FIRST} From: ${plainer(ascii)(caution.source)}.`, columns)),
+    ...cautions.flatMap(caution => [...cautionRows(caution, style), BLANK]),
+    ...plainRows(wrap(FIRST_ALOUD, style.columns)),
   ];
 }
 
