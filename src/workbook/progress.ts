@@ -134,10 +134,11 @@ function apply(draft: Draft, event: Event): void {
       setBack(draft, event.byMs);
       return;
     case 'note-written':
-      draft.notes.push({ atMs: event.atMs, step: event.step, text: event.text });
+      addNote(draft, { atMs: event.atMs, step: event.step, text: event.text });
       return;
     case 'paused':
       draft.paused = { atMs: event.atMs, step: event.step, note: event.note };
+      addNote(draft, { atMs: event.atMs, step: event.step, text: event.note });
       return;
     case 'resumed':
       draft.paused = undefined;
@@ -162,6 +163,11 @@ function apply(draft: Draft, event: Event): void {
     default:
       unknownEvent(event);
   }
+}
+
+/** What is left at a pause is a note about its step like any other. */
+function addNote(draft: Draft, note: Progress['notes'][number]): void {
+  if (note.text.trim() !== '') draft.notes.push(note);
 }
 
 type WorkEvent = Extract<Event, { readonly kind: 'piece-done' | 'check-made' | 'step-done' }>;

@@ -10,6 +10,7 @@ import {
   tallyOf,
 } from './next-step.js';
 import { standingEvents } from './taken-back.js';
+import { thisSession } from './this-session.js';
 import { endsAtMs, isUp, ringing } from './timers.js';
 import type { Progress, Timer, Workbook } from './workbook.js';
 
@@ -62,7 +63,7 @@ export function recap(
   return {
     lastDone: lastDone(standingEvents(workbook.events), steps),
     awayMinutes: awayMinutes(progress, nowMs),
-    note: noteLeft(progress),
+    note: noteLeft(workbook, steps, progress),
     ranOut: ringing(progress, nowMs).map(timer => ({ timer, endedAtMs: endsAtMs(timer) })),
     running: progress.timers
       .filter(timer => !isUp(timer, nowMs))
@@ -103,12 +104,15 @@ function wordsOf(event: Event): string | undefined {
   return event.count === 1 ? '1 piece done' : `${event.count} pieces done`;
 }
 
-/** The newer one of the note at the pause and the last note written at work. */
-function noteLeft({ notes, paused }: Progress): NoteLeft | undefined {
-  const written = notes.at(-1);
-  if (paused === undefined || paused.note.trim() === '') return written;
-  if (written !== undefined && written.atMs > paused.atMs) return written;
-  return { atMs: paused.atMs, step: paused.step, text: paused.note };
+/** The newest note of this session, at work or at the pause, else of a step that is still to be done. */
+function noteLeft(
+  { events }: Workbook,
+  steps: readonly Step[],
+  progress: Progress,
+): NoteLeft | undefined {
+  const openedAtMs = thisSession(events)[0]?.atMs ?? 0;
+  const isOpen = (id: string) => steps.some(step => step.id === id && !isDone(step, progress));
+  return progress.notes.findLast(({ atMs, step }) => atMs >= openedAtMs || isOpen(step));
 }
 
 /** A count that is full is only half done too, as long as its step is not ticked off. */

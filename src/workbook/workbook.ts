@@ -72,6 +72,7 @@ export type Progress = {
   readonly timers: readonly Timer[];
   /** What the day was like when it was last told. */
   readonly days: ToldDays;
+  /** Written at work or left at a pause, the oldest first. */
   readonly notes: readonly {
     readonly atMs: number;
     readonly step: string;

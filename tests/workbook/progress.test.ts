@@ -77,7 +77,10 @@ describe('a journal tells where a build stands', () => {
       { kind: 'paused', atMs: TUESDAY_14 + 3, step, note: 'two rails left' },
     ];
     const paused = progressOf(events);
-    expect(paused.notes).toEqual([{ atMs: TUESDAY_14 + 1, step, text: 'fence at 44' }]);
+    expect(paused.notes).toEqual([
+      { atMs: TUESDAY_14 + 1, step, text: 'fence at 44' },
+      { atMs: TUESDAY_14 + 3, step, text: 'two rails left' },
+    ]);
     expect(paused.briefed).toEqual(new Set(['dust']));
     expect(paused.paused).toEqual({ atMs: TUESDAY_14 + 3, step, note: 'two rails left' });
     expect(progressOf([...events, { kind: 'resumed', atMs: TUESDAY_14 + HOUR }]).paused).toBe(

@@ -152,4 +152,18 @@ describe('coming back after days', () => {
     expect(left(note(1, 'old'), pause(2, ' '))).toBe('old');
     expect(left(pause(1, 'old'), note(2, 'new'))).toBe('new');
   });
+
+  test('a note is told again until its step is done, and after that only in the session it is from', () => {
+    const note: Event = {
+      kind: 'note-written',
+      atMs: TUESDAY_14,
+      step: 'seal',
+      text: 'the can is in the house',
+    };
+    const back: Event = { kind: 'resumed', atMs: TUESDAY_14 + 20 * MINUTE };
+    const left = (...events: Event[]) => recapOf([START, ...events], TUESDAY_14 + HOUR).note?.text;
+    expect(left(note, back)).toBe('the can is in the house');
+    expect(left(note, stepDone('seal', 10))).toBe('the can is in the house');
+    expect(left(note, stepDone('seal', 10), back)).toBe(undefined);
+  });
 });

@@ -4,7 +4,8 @@ import { TextLine } from './text-line.js';
 
 /** Longer is a letter, and does not fit the smallest window. */
 export const LONGEST_NOTE = 160;
-const ROWS = 4;
+/** Rows that the line takes, however short. */
+export const NOTE_ROWS = 4;
 
 type NoteLineProps = {
   readonly text: string;
@@ -15,7 +16,7 @@ type NoteLineProps = {
 /** A line of one's own words; a long one goes on below. */
 export function NoteLine({ text, hint, width }: NoteLineProps) {
   return (
-    <Box width={width} height={ROWS} flexShrink={0} overflow="hidden">
+    <Box width={width} height={NOTE_ROWS} flexShrink={0} overflow="hidden">
       <Box width={2} flexShrink={0}>
         <Text>{'> '}</Text>
       </Box>

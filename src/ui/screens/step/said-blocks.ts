@@ -1,5 +1,7 @@
 import { againFrom } from '../../../plan/cut-step-now.js';
 import { hanging } from '../../../text/page-lines.js';
+import { textWidth } from '../../../text/width.js';
+import { cut } from '../../../text/wrap.js';
 import { toCutAgain } from '../../../workbook/to-cut-again.js';
 import { benchOf } from '../../bench-of.js';
 import { plainer } from '../../widgets/facts.js';
@@ -11,12 +13,15 @@ import type { Work } from './work-rows.js';
 /** A few settings come before what to do; many are for looking up, and come after it. */
 const FEW_SETTINGS = 4;
 
+type NoteStyle = { readonly columns: number; readonly shortNotes: boolean };
+
 /** What is told at a step: settings, pieces to cut again, what the tape said, notes left, what to do. */
-export function toldBlocks(work: Work, columns: number): readonly (readonly Row[])[] {
+export function toldBlocks(work: Work, style: NoteStyle): readonly (readonly Row[])[] {
+  const { columns } = style;
   const settings = settingRows(work, columns);
   const said = [
     againRows(work, columns),
-    noteRows(work, columns),
+    noteRows(work, style),
     sayRows(work, columns),
     measuredRows(work, columns),
   ];
@@ -39,8 +44,21 @@ function sayRows({ step, at }: Work, columns: number): readonly Row[] {
   return plainRows(step.say.flatMap(item => hanging('- ', plainer(at.ascii)(item), columns)));
 }
 
-function noteRows({ step, build, at }: Work, columns: number): readonly Row[] {
-  return build.progress.notes
-    .filter(note => note.step === step.id)
-    .flatMap(({ text }) => plainRows(hanging('Note: ', plainer(at.ascii)(text), columns)));
+/** Notes about this step; as one row where they would take the room of figures. */
+function noteRows(work: Work, { columns, shortNotes }: NoteStyle): readonly Row[] {
+  const plain = plainer(work.at.ascii);
+  const notes = notesOf(work);
+  const whole = notes.flatMap(({ text }) => plainRows(hanging('Note: ', plain(text), columns)));
+  const last = notes.at(-1);
+  if (!shortNotes || whole.length < 2 || last === undefined) return whole;
+  const end = notes.length === 1 ? '  (n: all of it)' : `  (n: all ${notes.length})`;
+  const text = cut(`Note: ${plain(last.text)}`, columns - textWidth(end));
+  return [{ text: `${text}${end}` }];
 }
+
+/** What was noted about a step, at work and at pauses, the oldest first. */
+export function notesOf({ step, build }: Pick<Work, 'step' | 'build'>): Notes {
+  return build.progress.notes.filter(note => note.step === step.id);
+}
+
+type Notes = Work['build']['progress']['notes'];

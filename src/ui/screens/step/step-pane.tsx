@@ -4,6 +4,7 @@ import { cut } from '../../../text/wrap.js';
 import { NoteLine } from '../../widgets/note-line.js';
 import { Rows } from '../../widgets/rows.js';
 import { limitTop, scrollWords } from '../../widgets/scroll.js';
+import { noteHeadRows } from './note-rows.js';
 import { PicturePane } from './picture-pane.js';
 import { questionOf } from './question.js';
 import { readingRoom, readingRows } from './reading.js';
@@ -64,10 +65,10 @@ function Reading({ kind, top, work }: ReadingProps) {
 
 function Note({ text, work }: { readonly text: string; readonly work: Work }) {
   const { columns } = work.at.size;
-  const heading = cut(`A note about this step: ${work.step.title}`, columns);
+  const rows = noteHeadRows(work);
   return (
     <Box flexDirection="column" width={columns}>
-      <Rows rows={[{ text: heading, tone: 'strong' }, { text: '' }]} width={columns} height={2} />
+      <Rows rows={rows} width={columns} height={rows.length} />
       <NoteLine text={text} hint="what you will want to know" width={columns} />
     </Box>
   );

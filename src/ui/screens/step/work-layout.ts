@@ -45,8 +45,7 @@ function beside(work: Work): WorkLayout | undefined {
   const room = all - columns - GAP;
   if (work.step.bright.length === 0 || room < LEAST_PICTURE.columns) return undefined;
   if (isLarge(work.step.big, all) && !isLarge(work.step.big, columns)) return undefined;
-  const fitting = [true, false].map(roomy => fitted(work, { columns, large: true, roomy }));
-  const text = fitting.find(layout => layout !== undefined);
+  const text = firstFitted(work, [ROOMY, TIGHT, SHORT], columns);
   if (text === undefined || text.height < LEAST_PICTURE.rows) return undefined;
   const frame = { columns: room, rows: text.height, ascii: work.at.ascii };
   return { ...text, picture: { where: 'beside', set: pictureIn(work, frame) } };
@@ -54,7 +53,7 @@ function beside(work: Work): WorkLayout | undefined {
 
 function below(work: Work): WorkLayout | undefined {
   const { columns } = work.at.size;
-  const text = fitted(work, { columns, large: true, roomy: false });
+  const text = firstFitted(work, [TIGHT, SHORT], columns);
   if (work.step.bright.length === 0 || text === undefined) return undefined;
   const rows = text.height - text.body.length - 1;
   if (rows < LEAST_PICTURE.rows) return undefined;
@@ -64,19 +63,29 @@ function below(work: Work): WorkLayout | undefined {
 
 function alone(work: Work): WorkLayout {
   const { columns } = work.at.size;
-  const styles: readonly Style[] = [
-    { columns, large: true, roomy: true },
-    { columns, large: true, roomy: false },
-    { columns, large: false, roomy: true },
-  ];
-  const text = styles.map(style => fitted(work, style)).find(layout => layout !== undefined);
-  return text ?? laidOut(work, { columns, large: false, roomy: false });
+  const text = firstFitted(work, [ROOMY, TIGHT, SHORT, SMALL], columns);
+  return text ?? laidOut(work, { ...SMALL, columns, roomy: false });
 }
 
-/** The layout in this style, unless it is too high. */
-function fitted(work: Work, style: Style): WorkLayout | undefined {
-  const layout = laidOut(work, style);
-  return layout.body.length <= layout.height ? layout : undefined;
+type Manner = Omit<Style, 'columns'>;
+
+const ROOMY: Manner = { large: true, roomy: true, shortNotes: false };
+const TIGHT: Manner = { ...ROOMY, roomy: false };
+/** Figures to set a stop by matter more than what was noted. */
+const SHORT: Manner = { ...TIGHT, shortNotes: true };
+const SMALL: Manner = { ...ROOMY, large: false };
+
+/** The first of these manners in which the layout is not too high. */
+function firstFitted(
+  work: Work,
+  manners: readonly Manner[],
+  columns: number,
+): WorkLayout | undefined {
+  for (const manner of manners) {
+    const layout = laidOut(work, { ...manner, columns });
+    if (layout.body.length <= layout.height) return layout;
+  }
+  return undefined;
 }
 
 function laidOut(work: Work, style: Style): WorkLayout {

@@ -19,6 +19,8 @@ export type Style = {
   readonly large: boolean;
   /** A blank row between what belongs together and what does not. */
   readonly roomy: boolean;
+  /** Notes in one row. */
+  readonly shortNotes: boolean;
 };
 
 /** A step as rows: the title stays, the body may scroll, the foot says what the big key does now. */
@@ -43,7 +45,7 @@ export function workRows(work: Work, style: Style): WorkRows {
       columns,
       large: style.large,
     }),
-    ...toldBlocks(work, columns),
+    ...toldBlocks(work, style),
     timerRows(work, columns),
   ].filter(rows => rows.length > 0);
   const blocks = [...before, checks.rows].filter(rows => rows.length > 0);
