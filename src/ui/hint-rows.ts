@@ -3,6 +3,7 @@ import type { KeyHint } from './screen.js';
 
 const GAP = 3;
 const TIGHT = 2;
+const MOST_ROWS = 2;
 
 /** Cells that `[enter] done` takes. */
 function hintWidth({ key, does }: KeyHint): number {
@@ -10,15 +11,24 @@ function hintWidth({ key, does }: KeyHint): number {
 }
 
 /**
- * The keys that work now, in at most two rows. Where two rows do not hold them the gaps close up, and
- * then the last ones, which are the least needed, are left to the page of keys.
+ * The keys that work now, in at most two rows; what is there always has the last one to itself. Where two rows
+ * do not hold them the gaps close up, and then the last ones, which are the least needed, are left to the page
+ * of keys.
  */
 export function hintRows(
   hints: readonly KeyHint[],
   width: number,
 ): readonly (readonly KeyHint[])[] {
-  const roomy = flowed(hints, width, GAP);
-  return roomy.length <= 2 ? roomy : flowed(hints, width, TIGHT).slice(0, 2);
+  const own = hints.filter(({ place }) => place === undefined);
+  const always = hints.filter(({ place }) => place === 'always');
+  const apart = [GAP, TIGHT].map(gap => [own, always].flatMap(row => flowed(row, width, gap)));
+  const whole = apart.find(rows => rows.length <= MOST_ROWS);
+  if (whole !== undefined) return whole;
+  for (let count = own.length; count > 0; count -= 1) {
+    const rows = flowed([...own.slice(0, count), ...always], width, TIGHT);
+    if (rows.length <= MOST_ROWS) return rows;
+  }
+  return flowed(always, width, TIGHT);
 }
 
 function flowed(hints: readonly KeyHint[], width: number, gap: number): KeyHint[][] {

@@ -117,7 +117,12 @@ export type ScreenName =
 
 export type Outcome<State> = { readonly state: State; readonly asks: readonly Ask[] };
 
-export type KeyHint = { readonly key: string; readonly does: string };
+export type KeyHint = {
+  readonly key: string;
+  readonly does: string;
+  /** Whether it stands in the last row at every turn, or on the page of keys only. */
+  readonly place?: 'always' | 'more';
+};
 
 /** A screen: state, what a key does to it, what it looks like, which keys work now. */
 export type Screen<State> = {

@@ -74,7 +74,7 @@ test('one key at the step opens it', () => {
     usedOn(stepScreen, AT_POSTS).state,
     usedOn(stepScreen, AT_POSTS).at,
   );
-  expect(hints).toContainEqual({ key: 's', does: 'measured' });
+  expect(hints).toContainEqual(expect.objectContaining({ key: 's', does: 'measured' }));
 });
 
 describe('a length with which the joints do not close', () => {

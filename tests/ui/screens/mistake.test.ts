@@ -71,10 +71,9 @@ describe('one key at the step opens it', () => {
     expect(usedWith(stepScreen, at(events)).press('m').asks).toEqual([
       { kind: 'go', to: 'mistake' },
     ]);
-    expect(stepScreen.hints(stepScreen.open(at(events)), at(events))).toContainEqual({
-      key: 'm',
-      does: 'mistake',
-    });
+    expect(stepScreen.hints(stepScreen.open(at(events)), at(events))).toContainEqual(
+      expect.objectContaining({ key: 'm', does: 'mistake' }),
+    );
   });
 });
 

@@ -1,6 +1,6 @@
 import type { Context, KeyHint } from '../../screen.js';
 import { KEYS, LEAVE } from '../../widgets/answer.js';
-import { numberKeys } from '../step/keys.js';
+import { numberKeys } from '../step/work-hints.js';
 import { isReadToEnd, listLines } from './room.js';
 import { type AnswerStage, type MeasureState, wantedOf } from './state.js';
 

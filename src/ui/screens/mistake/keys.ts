@@ -1,7 +1,7 @@
 import type { Event } from '../../../workbook/events.js';
 import type { Context, KeyHint } from '../../screen.js';
 import { KEYS, LEAVE } from '../../widgets/answer.js';
-import { numberKeys } from '../step/keys.js';
+import { numberKeys } from '../step/work-hints.js';
 import { listLines } from './list-lines.js';
 import { isReadToEnd } from './room.js';
 import type { AnswerStage, MistakeState } from './state.js';

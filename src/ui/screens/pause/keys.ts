@@ -1,5 +1,5 @@
 import type { Context, KeyHint } from '../../screen.js';
-import { numberKeys } from '../step/keys.js';
+import { numberKeys } from '../step/work-hints.js';
 import { isAllSeenTo, leavingLines, mustFirst, type PauseState } from './state.js';
 
 export function hints(state: PauseState, at: Context): readonly KeyHint[] {

@@ -2,12 +2,10 @@ import type { Step } from '../../../plan/plan.js';
 import { hasCloseUps } from '../../pictures.js';
 import type { Build, Context, KeyHint } from '../../screen.js';
 import { isAtEnd } from '../../widgets/scroll.js';
-import { briefingRoom } from './briefing-rows.js';
-import { type Move, nextMove } from './next-move.js';
 import { readingRoom } from './reading.js';
 import { type ReadingKind, type StepState, shownStep } from './state.js';
 import { subjectOf } from './subject.js';
-import { isMeasured, toMeasure } from './to-measure.js';
+import { workHints } from './work-hints.js';
 
 const BACK: KeyHint = { key: 'esc', does: 'back to the step' };
 
@@ -18,7 +16,7 @@ export function hints(state: StepState, at: Context): readonly KeyHint[] {
   const step = shownStep(state, build);
   switch (state.pane.kind) {
     case 'work':
-      return step === undefined ? FINISHED : workHints(step, build, { at, top: topOf(state) });
+      return step === undefined ? FINISHED : workHints({ step, build, at }, topOf(state));
     case 'why':
     case 'cautions':
     case 'helper':
@@ -101,78 +99,6 @@ const FINISHED: readonly KeyHint[] = [
   { key: '?', does: 'keys' },
 ];
 
-/** The keys of so many lines: `1`, `1-4`. */
-export function numberKeys(count: number): string {
-  return count < 2 ? '1' : `1-${Math.min(9, count)}`;
-}
-
-type Seen = { readonly at: Context; readonly top: number };
-
 function topOf({ pane }: StepState): number {
   return pane.kind === 'work' ? (pane.top ?? 0) : 0;
 }
-
-/** On the big key first, and only what does something at this step. */
-function workHints(step: Step, build: Build, { at, top }: Seen): readonly KeyHint[] {
-  const move = nextMove(step, build, at.nowMs);
-  const unread = move.kind === 'brief' && !isAtEnd(top, briefingRoom(move, { step, build, at }));
-  const open = move.kind !== 'go-on' && move.kind !== 'brief';
-  const counted: readonly KeyHint[] = open && step.tally ? [{ key: '+ -', does: 'count' }] : [];
-  const ticked: readonly KeyHint[] =
-    open && step.look.length > 0 ? [{ key: numberKeys(step.look.length), does: 'tick' }] : [];
-  const here = isMeasured(toMeasure(step, build.plan));
-  const timer = step.timers.length > 0 ? 'timer' : 'timers';
-  return [
-    { key: 'space', does: unread ? 'read on' : bigKeyDoes(move) },
-    { key: 'u', does: 'undo' },
-    { key: '?', does: 'keys' },
-    ...counted,
-    ...(here && open ? [MEASURE] : []),
-    ...(move.kind === 'brief' && move.page.kind === 'refresh'
-      ? [{ key: 'f', does: 'another helper' }]
-      : []),
-    { key: 'h', does: 'helper' },
-    { key: 'w', does: 'why' },
-    { key: 'v', does: 'picture' },
-    { key: 't', does: timer },
-    ...(step.day === undefined ? [] : [{ key: 'y', does: 'the day' }]),
-    { key: 'n', does: 'note' },
-    { key: 'p', does: 'pause' },
-    { key: 'm', does: 'mistake' },
-    { key: 'l', does: 'list' },
-    ...(step.care.length > 0 ? [{ key: 'c', does: 'cautions' }] : []),
-    ...ticked,
-    ...(open ? [{ key: 'd', does: 'done anyway' }] : []),
-    { key: 'b', does: 'plan' },
-    { key: 'g', does: 'words' },
-    ...(here && open ? [] : [MEASURE]),
-    { key: 'backspace', does: 'step before' },
-    { key: 'up/down', does: 'scroll' },
-    { key: 'right', does: 'look ahead' },
-    { key: 'esc', does: 'leave' },
-  ];
-}
-
-const MEASURE: KeyHint = { key: 's', does: 'measured' };
-
-function isSignedOffHere({ page }: Extract<Move, { readonly kind: 'brief' }>): boolean {
-  return page.kind !== 'read' && page.kind !== 'heed';
-}
-
-function bigKeyDoes(move: Move): string {
-  if (move.kind === 'brief' && isSignedOffHere(move)) return 'signed off';
-  return move.kind === 'wait' && move.begins ? 'what meanwhile' : BIG_KEY[move.kind];
-}
-
-const BIG_KEY: Readonly<Record<Move['kind'], string>> = {
-  brief: 'understood',
-  count: 'one more',
-  check: 'right, tick',
-  'start-timer': 'start timer',
-  wait: 'wait',
-  'measure-first': 'measure it',
-  'tell-day': 'the day',
-  'not-today': 'what instead',
-  finish: 'done, next',
-  'go-on': 'next',
-};
