@@ -129,7 +129,11 @@ describe('frames that stand otherwise than drawn', () => {
 // Keeper and slat are 3/4 in each and the frame 1-1/2 in: thicker ones, or a thinner frame, leave the keeper standing
 // out on the inner face, where nothing lies against it; the outer face stays one plane for the planter.
 describe('what is measured an eighth off can be planned', () => {
-  const third = { seat_depth: { kind: 'length', value: inches(24) } } as const;
+  // Slats of 1 in reach 16 in: a seat 24 in deep needs a rail in the middle.
+  const third = {
+    seat_depth: { kind: 'length', value: inches(24) },
+    slat: { kind: 'choice', value: 'thin' },
+  } as const;
   const long = { seat_length: { kind: 'length', value: inches(72) } } as const;
   const benches = [
     ['usual', usualAnswers(BENCH)],
@@ -141,9 +145,11 @@ describe('what is measured an eighth off can be planned', () => {
     benches.flatMap(([name, answers]) => [-1, 1].map(way => [name, way, answers] as const)),
   )(
     '%s, %i/8 in',
-    (_, way, answers) => {
+    (name, way, answers) => {
       const planned = makePlan(BENCH, answers, SIXTEENTHS);
       if (!planned.ok) throw new Error('the bench cannot stand');
+      const hasMiddle = planned.plan.cutList.some(it => it.name === 'Middle rail');
+      expect(hasMiddle).toBe(name === 'with a third rail');
       const failed = planned.plan.measures.flatMap(({ id, planned: by }) => {
         const value = new Map([[id, by.value + way * inches(1 / 8)]]);
         const bench = { measured: value, cut: [], isBought: true };

@@ -77,6 +77,15 @@ test('one key at the step opens it', () => {
   expect(hints).toContainEqual(expect.objectContaining({ key: 's', does: 'measured' }));
 });
 
+test('taken back, it is named by its length, in one row of a small window', () => {
+  const measured = usedOn(measureScreen, SORTING).press(
+    `${row(SORTING, 'Width of the 2x4')} "3-7/16" enter enter end space`,
+  ).build;
+  const asked = usedOn(stepScreen, measured).press('u');
+  const page = screenPage(stepScreen, asked.state, asked.at);
+  expect(page).toContain('Take back: 3-7/16 in for "Width of the 2x4, on several boards"?');
+});
+
 describe('a length with which the joints do not close', () => {
   // An opening of 11 in that measures 12-1/8 in: the posts would stand 1-1/8 in farther apart than their rails let them.
   test('is refused in the names of the pieces, with what to do, and can be written down', () => {

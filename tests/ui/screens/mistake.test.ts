@@ -168,6 +168,16 @@ describe('nothing is written down before it is taken', () => {
     expect(lines()).not.toContain('Again');
   });
 
+  test('taken back, the stop tells its boards as they were planned', () => {
+    const before = usedWith(stepScreen, at(ALL_CUT));
+    const events = [...ALL_CUT, ...recordedBy('1 1 enter space', ALL_CUT)];
+    const after = usedWith(stepScreen, at(events)).press('u').press('u');
+    const page = viewLines(stepScreen, after.state, after.at);
+    expect(after.at.build?.progress.rackChanges).toEqual([]);
+    expect(page.join('\n')).not.toContain('Again');
+    expect(page).toEqual(viewLines(stepScreen, { ...before.state, step: RAILS }, before.at));
+  });
+
   test('what has to be bought is said before one leaves', () => {
     const events = [...ALL_CUT, ...recordedBy('1 1 enter space', ALL_CUT)];
     const lines = leavingLines(at(events).build ?? buildAfter(events, PLAN), atMs);

@@ -1,5 +1,6 @@
 import { formatLength } from '../../../measure/format-length.js';
 import type { Plan } from '../../../plan/plan.js';
+import { finer } from '../../../plan/readings.js';
 import { listWords } from '../../../text/list.js';
 import { count } from '../../../text/plural.js';
 import type { Event } from '../../../workbook/events.js';
@@ -80,8 +81,9 @@ function measureWords(event: MeasureEvent, { display, measures }: Plan): string 
     case 'measure-dropped': {
       const say = measures.find(({ id }) => id === event.what)?.say ?? event.what;
       if (event.kind === 'measure-dropped') return `"${say}" counts as planned again`;
-      const counts = event.isTaken ? ', which counts' : ', with the plan left as it is';
-      return `"${say}" measured at ${formatLength(event.value, display)}${counts}`;
+      // The length stands first: a row of 80 columns may have no room for all that was measured.
+      const length = formatLength(event.value, finer(display));
+      return event.isTaken ? `${length} for "${say}"` : `the note of ${length} for "${say}"`;
     }
   }
 }
