@@ -29,13 +29,18 @@ export type DrawInput = {
   readonly standing: ReadonlySet<string>;
   /** Pots that are set in. */
   readonly pots?: readonly StandingPot[];
+  /** Boards that are being added stand nowhere yet: they are shown in the finished piece. */
+  readonly onlyCut?: boolean;
+  /** What boards are called, by part id. */
+  readonly names?: ReadonlyMap<string, string>;
 };
 
 /** Some boards from any side or corner, with the figures that belong there. */
 export function draw(input: DrawInput, view: View): Drawing {
   const { model, display, bright, standing } = input;
   if (!isCorner(view)) {
-    const dimensions = bright.size > 0 ? 'added' : 'overall';
+    const adding = input.onlyCut === true ? 'lengths' : 'added';
+    const dimensions = bright.size > 0 ? adding : 'overall';
     return drawView({ ...input, view, dimensions });
   }
   const placed = model.parts

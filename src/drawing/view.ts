@@ -1,7 +1,8 @@
 import type { Display, SquareMm } from '../measure/quantities.js';
 import type { Model, Part } from '../model/part.js';
 import type { StandingPot } from '../plan/planter.js';
-import { addedKinds, type Lying, partKind } from './added-kinds.js';
+import { type AddedKind, addedKinds, type Lying, partKind } from './added-kinds.js';
+import { marksOn } from './corner/corner-marks.js';
 import { addedDimensions, overallDimensions } from './dimension-lines.js';
 import { edgeStrokes } from './edges.js';
 import { inWords } from './in-words.js';
@@ -36,9 +37,11 @@ export type ViewInput = {
   /** Ids of the parts that stand there already; parts in neither set are not drawn. */
   readonly standing: ReadonlySet<string>;
   readonly display: Display;
-  readonly dimensions: 'overall' | 'added';
+  readonly dimensions: 'overall' | 'added' | 'lengths';
   /** Pots that are set in. */
   readonly pots?: readonly StandingPot[];
+  /** What boards that are being added are called, by part id: each name is written once. */
+  readonly names?: ReadonlyMap<string, string>;
 };
 
 /** The ids of all parts, to draw the finished piece. */
@@ -69,6 +72,7 @@ export function drawView(input: ViewInput): Drawing {
   const dashed = behind.filter(it => !seenKinds.has(partKind(it.part)));
   const origin = { u: corner.u.from, v: corner.v.from };
   const pots = potsFromSide(input.pots ?? [], { sight, origin, bright: true });
+  const patches = brightPatches(seen, bright, number => shown[number]?.id ?? '');
   return {
     ...BLANK,
     title: sight.title,
@@ -81,17 +85,27 @@ export function drawView(input: ViewInput): Drawing {
     ],
     rings: pots.rings,
     labels: pots.labels,
-    patches: brightPatches(seen, bright, number => shown[number]?.id ?? ''),
+    patches,
+    marks: marksOn(patches, input.names ?? new Map()),
     dimensions:
       input.dimensions === 'overall'
         ? overallDimensions(paper, input.display)
-        : addedDimensions(kinds, paper, input.display),
+        : addedDimensions(
+            input.dimensions === 'added' ? kinds : kinds.map(lengthOnly),
+            paper,
+            input.display,
+          ),
     arrows: input.dimensions === 'overall' ? wallArrows(sight, paper) : [],
     inWords: inWords(
       { sight, paper, kinds, standing: shown.length - lying.length, behind: behind.length },
       input.display,
     ),
   };
+}
+
+/** Of a piece that stands nowhere yet only its length matters. */
+function lengthOnly(kind: AddedKind): AddedKind {
+  return { ...kind, offset: undefined, gap: undefined };
 }
 
 function shownParts({ model, bright, standing }: Shown): readonly Part[] {

@@ -86,6 +86,12 @@ export function isFree(sheet: Sheet, column: number, row: number): boolean {
   return cell !== undefined && sheet.joins[cell] === 0 && sheet.signs[cell] === '';
 }
 
+/** The character that is set in a cell; empty for none, and off the sheet. */
+export function signAt(sheet: Sheet, column: number, row: number): string {
+  const cell = cellAt(sheet, column, row);
+  return cell === undefined ? '' : (sheet.signs[cell] ?? '');
+}
+
 /** Sets one character in place of whatever line is there, bright unless said otherwise. */
 export function setSign(sheet: Sheet, { column, row }: Place, sign: string, bright = true): void {
   const cell = cellAt(sheet, column, row);

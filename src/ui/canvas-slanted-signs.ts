@@ -1,6 +1,7 @@
-import type { Arrow, Label, Mark } from '../drawing/strokes.js';
+import type { Arrow, Label } from '../drawing/strokes.js';
+import type { CellAt } from './canvas-marks.js';
 import { type Sheet, setSign, setText } from './canvas-sheet.js';
-import { type CellAt, cellsOf, type Slope } from './canvas-slanted.js';
+import { cellsOf, type Slope } from './canvas-slanted.js';
 
 type Heads = {
   readonly up: string;
@@ -58,17 +59,5 @@ export function drawLabels(sheet: Sheet, labels: readonly Label[], slope: Slope)
     const column = Math.round(at.u * slope.across - text.length / 2);
     const row = slope.rows - 1 - Math.floor(at.v * slope.up);
     setText(sheet, { column, row }, { text, bright });
-  }
-}
-
-/** Names of boards on their faces, in brackets, where there is room. */
-export function drawMarks(sheet: Sheet, marks: readonly Mark[], slope: Slope): void {
-  for (const { text, on, room, bright } of marks) {
-    const label = `[${text}]`;
-    const wide = room.width * slope.across;
-    const column = Math.round(on.u * slope.across - label.length / 2);
-    const row = slope.rows - 1 - Math.floor(on.v * slope.up);
-    if (wide < label.length) continue;
-    setText(sheet, { column, row }, { text: label, bright });
   }
 }

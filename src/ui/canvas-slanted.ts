@@ -1,8 +1,9 @@
 import { boxRound } from '../drawing/sight.js';
-import type { Drawing, PaperPoint, Patch, Stroke } from '../drawing/strokes.js';
+import type { Drawing, Mark, PaperPoint, Patch, Stroke } from '../drawing/strokes.js';
 import type { CellPicture } from './canvas.js';
+import { addFilled, type CellAt, type Filled, placeMarks } from './canvas-marks.js';
 import { emptySheet, isFree, type Sheet, setSign, sheetLines } from './canvas-sheet.js';
-import { drawArrows, drawLabels, drawMarks } from './canvas-slanted-signs.js';
+import { drawArrows, drawLabels } from './canvas-slanted-signs.js';
 
 type Room = { readonly columns: number; readonly rows: number };
 
@@ -47,7 +48,8 @@ export function setSlanted(
   const left = longFirst.filter(
     stroke => !drawStroke(sheet, stroke, { slope, taken, sign: UPRIGHT[kind] }),
   );
-  fill(sheet, drawing.patches, { slope, sign: FILL[kind], columns });
+  const filled: Filled = new Map();
+  fill(sheet, drawing.patches, { slope, sign: FILL[kind], columns, filled });
   for (const stroke of drawing.strokes.filter(it => it.kind === 'hidden')) {
     for (const { column, row } of cellsOf(stroke, slope)) {
       if (isFree(sheet, column, row)) setSign(sheet, { column, row }, DOT[kind]);
@@ -57,8 +59,9 @@ export function setSlanted(
     drawPhantom(sheet, stroke, slope);
   }
   drawLabels(sheet, drawing.labels, slope);
-  drawMarks(sheet, drawing.marks, slope);
   drawArrows(sheet, drawing.arrows, { slope, ascii });
+  const cellOf = ({ on }: Mark) => cellAt(on, slope);
+  placeMarks(sheet, drawing.marks, { filled, fill: FILL[kind], ascii, cellOf });
   const leftOut = sumOf(left) / Math.max(1, sumOf(longFirst));
   return {
     lines: sheetLines(sheet, ascii),
@@ -86,7 +89,11 @@ function lengthOf({ from, to }: Stroke): number {
   return Math.hypot(to.u - from.u, to.v - from.v);
 }
 
-export type CellAt = { readonly column: number; readonly row: number };
+/** The cell that a place lies in. */
+function cellAt({ u, v }: PaperPoint, slope: Slope): CellAt {
+  return { column: Math.round(u * slope.across), row: slope.rows - 1 - Math.floor(v * slope.up) };
+}
+
 type Signed = CellAt & { readonly level: number };
 
 /** The cells of a line, and how high in each it runs, in quarters. Rows count downward. */
@@ -170,11 +177,17 @@ function drawPhantom(sheet: Sheet, { from, to, bright }: Stroke, slope: Slope): 
   for (const cell of uprightCells(upright, slope)) setSign(sheet, cell, STEEP, bright);
 }
 
-type Filling = { readonly slope: Slope; readonly sign: string; readonly columns: number };
+type Filling = {
+  readonly slope: Slope;
+  readonly sign: string;
+  readonly columns: number;
+  readonly filled: Filled;
+};
 
 /** Free cells whose middle lies on what is being added. */
-function fill(sheet: Sheet, patches: readonly Patch[], { slope, sign, columns }: Filling): void {
-  for (const { corners } of patches) {
+function fill(sheet: Sheet, patches: readonly Patch[], filling: Filling): void {
+  const { slope, sign, columns, filled } = filling;
+  for (const { part, corners } of patches) {
     const { u, v } = boxRound(corners);
     const top = Math.max(0, slope.rows - 1 - Math.floor(v.to * slope.up));
     const low = Math.min(slope.rows - 1, slope.rows - 1 - Math.floor(v.from * slope.up));
@@ -184,8 +197,9 @@ function fill(sheet: Sheet, patches: readonly Patch[], { slope, sign, columns }:
       const middle = (slope.rows - 1 - row + 1 / 2) / slope.up;
       for (let column = left; column <= right; column += 1) {
         if (!isFree(sheet, column, row)) continue;
-        if (isOn(corners, { u: column / slope.across, v: middle }))
-          setSign(sheet, { column, row }, sign);
+        if (!isOn(corners, { u: column / slope.across, v: middle })) continue;
+        setSign(sheet, { column, row }, sign);
+        addFilled(filled, part, { column, row });
       }
     }
   }

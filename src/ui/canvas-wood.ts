@@ -1,6 +1,7 @@
 import { boxRound } from '../drawing/sight.js';
 import type { Drawing, Patch, Ring, Stroke } from '../drawing/strokes.js';
 import type { Mm } from '../measure/quantities.js';
+import { addFilled, type Filled } from './canvas-marks.js';
 import { drawLevel, drawUpright, isFree, type Sheet, setSign, setText } from './canvas-sheet.js';
 
 /** From mm on the paper to cells of the sheet. */
@@ -10,7 +11,7 @@ export type Setting = {
 };
 
 /** A shade that leaves the lines around it readable, and one that shows where there is no shade. */
-const FILL = { unicode: '▒', ascii: ':' };
+export const FILL = { unicode: '▒', ascii: ':' };
 const DOT = { unicode: '·', ascii: '.' };
 /** What is no wood: other signs than those of edges, so that nobody takes it for one. */
 const PHANTOM = { level: { unicode: '-', ascii: '~' }, upright: ':' };
@@ -99,7 +100,7 @@ function ringCells({ at: { u, v }, radius }: Ring, { columnOf, rowOf }: Setting)
 /** In fewer columns than this a circle is a blot; found by looking. */
 const SMALLEST_ROUND = 6;
 
-/** Words where they stand, and marks inside the boards that have room for them. */
+/** Words where they stand, and what is written on boards that have room for it. */
 export function drawWords(
   sheet: Sheet,
   { labels, marks }: Pick<Drawing, 'labels' | 'marks'>,
@@ -113,7 +114,7 @@ export function drawWords(
     ends.set(row, column + text.length + 2);
     setText(sheet, { column, row }, { text, bright });
   }
-  for (const { text, on, room, bright } of marks) {
+  for (const { text, on, room, bright } of marks.filter(mark => !mark.bright)) {
     const [left, right] = [on.u - room.width / 2, on.u + room.width / 2].map(columnOf);
     const [top, low] = [on.v + room.height / 2, on.v - room.height / 2].map(rowOf);
     if (left === undefined || right === undefined || top === undefined || low === undefined)
@@ -131,7 +132,7 @@ export function drawWords(
 export function fillPatches(
   sheet: Sheet,
   patches: readonly Patch[],
-  { setting, ascii }: { setting: Setting; ascii: boolean },
+  { setting, ascii, filled }: { setting: Setting; ascii: boolean; filled: Filled },
 ): void {
   const blocks = patches.map(patch => blockOf(patch, setting, ascii));
   const withInside = new Set(blocks.filter(hasInside).map(block => block.part));
@@ -140,7 +141,9 @@ export function fillPatches(
     for (let row = block.fromRow; row <= block.toRow; row += 1) {
       for (let column = block.fromColumn; column <= block.toColumn; column += 1) {
         const isSet = isBar && isInside(column, row, block);
-        if (isSet || isFree(sheet, column, row)) setSign(sheet, { column, row }, block.sign);
+        if (!isSet && !isFree(sheet, column, row)) continue;
+        setSign(sheet, { column, row }, block.sign);
+        addFilled(filled, block.part, { column, row });
       }
     }
   }

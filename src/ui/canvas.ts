@@ -1,11 +1,12 @@
-import type { Drawing } from '../drawing/strokes.js';
+import type { Drawing, Mark } from '../drawing/strokes.js';
 import { wrap } from '../text/wrap.js';
 import { drawDimensions } from './canvas-dimensions.js';
 import { type Layout, layOut } from './canvas-layout.js';
+import { type Filled, placeMarks } from './canvas-marks.js';
 import { type CellLine, emptySheet, sheetLines } from './canvas-sheet.js';
 import { setSlanted } from './canvas-slanted.js';
 import { ARROW_HEADS } from './canvas-slanted-signs.js';
-import { drawHidden, drawSigns, drawStrokes, drawWords, fillPatches } from './canvas-wood.js';
+import { drawHidden, drawSigns, drawStrokes, drawWords, FILL, fillPatches } from './canvas-wood.js';
 
 /** A drawing set in terminal cells: each character is one cell wide. */
 export type CellPicture = {
@@ -71,11 +72,19 @@ function drawn(drawing: Drawing, layout: Layout, ascii: boolean) {
   const { area, setting } = layout;
   const sheet = emptySheet(layout.columns, layout.rows);
   drawStrokes(sheet, drawing.strokes, setting);
-  fillPatches(sheet, drawing.patches, { setting, ascii });
+  const filled: Filled = new Map();
+  fillPatches(sheet, drawing.patches, { setting, ascii, filled });
   drawHidden(sheet, drawing.strokes, { setting, ascii });
   drawSigns(sheet, drawing, { setting, ascii });
   drawWords(sheet, drawing, setting);
   drawDimensions(sheet, layout.dimensions, area);
+  const cellOf = ({ on }: Mark) => ({ column: setting.columnOf(on.u), row: setting.rowOf(on.v) });
+  placeMarks(sheet, drawing.marks, {
+    filled,
+    fill: FILL[ascii ? 'ascii' : 'unicode'],
+    ascii,
+    cellOf,
+  });
   return sheet;
 }
 

@@ -24,6 +24,8 @@ export type Subject = {
   /** None: all the others stand there too. */
   readonly standing: readonly string[] | undefined;
   readonly pots?: readonly StandingPot[];
+  /** What boards are called, by part id. */
+  readonly names?: ReadonlyMap<string, string>;
   /** How it is drawn from a corner, and of how many boards, where that is more than its boards in their places. */
   readonly corner?: {
     readonly draw: (view: CornerView) => Drawing;
@@ -154,9 +156,24 @@ function drawn(subject: Subject, { view, close }: Sight): Drawing {
   return draw(drawInput(subject), view);
 }
 
-function drawInput({ model, display, bright, standing, pots = [] }: Subject): DrawInput {
+function drawInput({
+  model,
+  display,
+  bright,
+  standing,
+  pots = [],
+  names = new Map(),
+}: Subject): DrawInput {
   const stands = standing === undefined ? allParts(model) : new Set(standing);
-  return { model, display, bright: new Set(bright), standing: stands, pots };
+  return {
+    model,
+    display,
+    bright: new Set(bright),
+    standing: stands,
+    onlyCut: standing === undefined,
+    pots,
+    names,
+  };
 }
 
 function keptOf(model: Model): Kept {

@@ -67,6 +67,7 @@ function figuresView(step: Step, plan: Plan): Drawing {
     display,
     bright: new Set(bright),
     standing: standing === undefined ? allParts(model) : new Set(standing),
+    onlyCut: standing === undefined,
     pots: potsOf(plan, step),
   };
   return draw(input, fullestSide(input));

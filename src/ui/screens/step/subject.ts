@@ -1,4 +1,5 @@
 import { closeUps } from '../../../drawing/close-up.js';
+import { partNames } from '../../../drawing/part-names.js';
 import { potsOf } from '../../../drawing/pots.js';
 import { boardsInPicture, drawStepCorner } from '../../../drawing/step-drawing.js';
 import { stepSubject } from '../../../drawing/step-subject.js';
@@ -14,6 +15,7 @@ export function subjectOf(step: Step, plan: Plan): Subject {
     display,
     ...stepSubject(step),
     pots: potsOf(plan, step),
+    names: partNames(plan),
     corner: { draw: view => drawStepCorner(plan, step, view), boards: boardsInPicture(plan, step) },
     closeUps: () => closeUps(plan, step),
   };
