@@ -1,5 +1,5 @@
 import { endOfBroken, placeFrom } from './clock.js';
-import type { Indexed } from './indexed.js';
+import { type Indexed, stretchOf } from './indexed.js';
 import type { State } from './state.js';
 
 /** For each task the minutes that have to pass after its end: the longest chain of work and waits behind it. */
@@ -42,8 +42,7 @@ function headsOf(it: Indexed, { done, free, ready }: State): readonly number[] |
       if (done[link.task]) continue;
       at = Math.max(at, (heads[link.task] ?? 0) + (it.minutes[link.task] ?? 0) + link.minutes);
     }
-    const minutes = it.minutes[task] ?? 0;
-    const place = placeFrom(it.sessions, at, { minutes, loud: it.loud[task] ?? false });
+    const place = placeFrom(it.sessions, at, stretchOf(it, task));
     if (place === undefined) return undefined;
     heads[task] = place.from;
   }

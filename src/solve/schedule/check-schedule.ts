@@ -36,6 +36,9 @@ function turnFaults(task: Task, turn: Turn | undefined, problem: ScheduleProblem
   if (!inside) faults.push(`${id} lies outside its session.`);
   if (loud && session !== undefined && turn.to > session.quietFrom)
     faults.push(`${id} is loud after the last hour.`);
+  const hours = session?.fair;
+  if (task.fair && (hours === undefined || turn.from < hours.from || turn.to > hours.to))
+    faults.push(`${id} lies outside the fair hours.`);
   const crew = [...turn.people].sort((a, b) => a - b).join();
   const fits =
     'all' in needs

@@ -5,6 +5,8 @@ import type { Path, State } from './state.js';
 
 /** More ways to leave sessions out than this are not tried. */
 const MOST_WAYS = 64;
+/** Counted steps that a more usual order is worth. */
+const PATIENCE = 100_000;
 
 type Fewer = { readonly state: State; readonly proven: boolean };
 
@@ -28,8 +30,8 @@ export function fewerSessions(it: Indexed, best: State, work: Work): Fewer {
 
 /** An order that people would not wonder at: as the tasks were given, as far as the end and the sessions allow. */
 function asGiven(it: Indexed, best: State, work: Work): State {
-  const again: Work = { done: 0, limit: work.limit - work.done };
-  const found = searchOrders(it, again, best.finish).best;
+  const again: Work = { done: 0, limit: Math.min(PATIENCE, work.limit - work.done) };
+  const found = searchOrders(it, again, { finish: best.finish, patient: true }).best;
   spend(work, again.done);
   const isGood =
     found !== undefined && usedSessions(found.turns).size <= usedSessions(best.turns).size;
@@ -47,7 +49,7 @@ function firstFitting(
     const closed = { from: 0, to: 0, quietFrom: 0 };
     const sessions = it.sessions.map((session, at) => (way.includes(at) ? session : closed));
     const few = { ...it, sessions: inTime(sessions) };
-    const { best } = searchOrders(few, work, finish);
+    const { best } = searchOrders(few, work, { finish });
     if (best !== undefined) return best;
     if (isSpent(work)) return undefined;
   }

@@ -1,3 +1,4 @@
+import type { Stretch } from './clock.js';
 import type { ScheduleProblem, Session } from './problem.js';
 
 /** The problem with numbers in place of ids, tasks in an order in which each comes after those it waits for. */
@@ -5,6 +6,7 @@ export type Indexed = {
   readonly ids: readonly string[];
   readonly minutes: readonly number[];
   readonly loud: readonly boolean[];
+  readonly fair: readonly boolean[];
   readonly release: readonly number[];
   /** Crews that can do it: one where all of them are needed, one each where any of them does. */
   readonly crews: readonly (readonly (readonly number[])[])[];
@@ -13,6 +15,11 @@ export type Indexed = {
   readonly sessions: readonly Session[];
   readonly people: number;
 };
+
+/** What the clock has to know of a task. */
+export function stretchOf({ minutes, loud, fair }: Indexed, task: number): Stretch {
+  return { minutes: minutes[task] ?? 0, loud: loud[task] ?? false, fair: fair[task] };
+}
 
 export type Link = { readonly task: number; readonly minutes: number };
 
@@ -33,6 +40,7 @@ export function indexed({ people, tasks, waits, sessions }: ScheduleProblem): In
     ids: order,
     minutes: sorted.map(task => task.minutes),
     loud: sorted.map(task => task.loud),
+    fair: sorted.map(task => task.fair === true),
     release: sorted.map(task => task.from),
     crews: sorted.map(({ needs }) =>
       'all' in needs ? [needs.all] : needs.anyOf.map(person => [person]),

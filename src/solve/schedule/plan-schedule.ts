@@ -1,7 +1,7 @@
 import type { Work } from '../work.js';
 import { placeFrom } from './clock.js';
 import { fewerSessions } from './fewer-sessions.js';
-import { type Indexed, indexed } from './indexed.js';
+import { type Indexed, indexed, stretchOf } from './indexed.js';
 import type { Found, Proof, ScheduleProblem } from './problem.js';
 import { type Searched, searchOrders } from './search.js';
 import { turnsOf } from './state.js';
@@ -40,11 +40,9 @@ export function planSchedule(problem: ScheduleProblem, limit = USUAL_LIMIT): Fou
 }
 
 function neverFitting(it: Indexed): readonly string[] {
-  return it.ids.filter((_, task) => {
-    const minutes = it.minutes[task] ?? 0;
-    const loud = it.loud[task] ?? false;
-    return placeFrom(it.sessions, it.release[task] ?? 0, { minutes, loud }) === undefined;
-  });
+  return it.ids.filter(
+    (_, task) => placeFrom(it.sessions, it.release[task] ?? 0, stretchOf(it, task)) === undefined,
+  );
 }
 
 function proofOf({ lowerBound, complete, cases }: Searched, finish: number): Proof {

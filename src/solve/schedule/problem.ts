@@ -11,6 +11,8 @@ export type Task = {
   readonly needs: { readonly all: readonly number[] } | { readonly anyOf: readonly number[] };
   /** Has to be over before the quiet of a session begins. */
   readonly loud: boolean;
+  /** Only within the fair hours of a session; not at all in one that has none. */
+  readonly fair?: boolean;
   /** Not before this minute; 0 where nothing holds it up. */
   readonly from: number;
 };
@@ -19,7 +21,13 @@ export type Task = {
 export type Wait = { readonly first: string; readonly then: string; readonly minutes: number };
 
 /** Time in which people are there, in order and apart; loud work ends by `quietFrom`. */
-export type Session = { readonly from: number; readonly to: number; readonly quietFrom: number };
+export type Session = {
+  readonly from: number;
+  readonly to: number;
+  readonly quietFrom: number;
+  /** Hours for work that hangs on the time of day, inside the session; none where it never suits. */
+  readonly fair?: { readonly from: number; readonly to: number };
+};
 
 export type ScheduleProblem = {
   readonly people: number;

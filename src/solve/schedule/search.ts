@@ -11,13 +11,16 @@ export type Searched = {
   readonly cases: number;
 };
 
+/** An end that has to be met, and whether an order like the given one is worth a longer search. */
+export type Within = { readonly finish: number; readonly patient?: boolean };
+
 /**
  * Turns are made in the order of their beginnings, each as early as it can be: among such orders is one that ends
  * first. An order is given up when its bound is no better than the best, or when the same tasks were done before
- * with everybody free no later and nothing waiting longer. With `within`, the first order that ends by then will do, and it is looked for
- * close to the order that the tasks were given in.
+ * with everybody free no later and nothing waiting longer. With `within`, the first order that ends by then will do;
+ * it is looked for close to the order that the tasks were given in, and with `patient` no quicker guess is taken.
  */
-export function searchOrders(it: Indexed, work: Work, within?: number): Searched {
+export function searchOrders(it: Indexed, work: Work, within?: Within): Searched {
   const search = new Search(it, work, within);
   return search.run();
 }
@@ -35,20 +38,21 @@ class Search {
   constructor(
     private readonly it: Indexed,
     private readonly work: Work,
-    private readonly within: number | undefined,
+    private readonly within: Within | undefined,
   ) {
     this.#tail = tails(it);
     this.#alike = it.crews.every(
       crews => crews.length === it.people || crews[0]?.length === it.people,
     );
-    this.#limit = within === undefined ? Number.POSITIVE_INFINITY : within + 1;
+    this.#limit = within === undefined ? Number.POSITIVE_INFINITY : within.finish + 1;
   }
 
   run(): Searched {
     const first = firstState(this.it);
     const lowerBound = boundOf(this.it, first, this.#tail);
     if (lowerBound < this.#limit) {
-      for (const order of [this.#asGiven, this.#byTail]) this.#keep(this.#greedy(first, order));
+      const guesses = this.within?.patient ? [this.#asGiven] : [this.#asGiven, this.#byTail];
+      for (const order of guesses) this.#keep(this.#greedy(first, order));
       if (this.#goOn(lowerBound)) this.#branch(first);
     }
     const complete = !isSpent(this.work);

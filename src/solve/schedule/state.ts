@@ -1,5 +1,5 @@
 import { placeFrom } from './clock.js';
-import type { Indexed } from './indexed.js';
+import { type Indexed, stretchOf } from './indexed.js';
 import type { Turn } from './problem.js';
 
 /** Turns made so far, in the order of their beginnings. Made anew for each step of a search. */
@@ -50,9 +50,9 @@ export function turnOf(
   { task, crew }: { readonly task: number; readonly crew: readonly number[] },
 ): IndexedTurn | undefined {
   const at = crew.reduce((late, person) => Math.max(late, free[person] ?? 0), ready[task] ?? 0);
-  const minutes = it.minutes[task] ?? 0;
-  const place = placeFrom(it.sessions, at, { minutes, loud: it.loud[task] ?? false });
-  return place && { task, ...place, to: place.from + minutes, people: crew };
+  const work = stretchOf(it, task);
+  const place = placeFrom(it.sessions, at, work);
+  return place && { task, ...place, to: place.from + work.minutes, people: crew };
 }
 
 export function withTurn(it: Indexed, state: State, turn: IndexedTurn): State {

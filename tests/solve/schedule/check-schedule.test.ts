@@ -64,6 +64,29 @@ describe('a schedule added up again', () => {
   });
 });
 
+describe('work that hangs on the time of day', () => {
+  const coat = { id: 'coat', minutes: 20, needs: { all: [0] }, loud: false, from: 0, fair: true };
+  const evening = { from: 0, to: 60, quietFrom: 60 };
+  const morning = { from: 1440, to: 1560, quietFrom: 1560, fair: { from: 1500, to: 1530 } };
+  const problem = { people: 1, tasks: [coat], waits: [], sessions: [evening, morning] };
+
+  // By hand: none of the evening suits, the morning does from minute 1500 on.
+  test('waits for a session that has such hours, and for these hours in it', () => {
+    const found = planSchedule(problem);
+    expect(found).toMatchObject({ ok: true, schedule: { finish: 1520, proof: { kind: 'bound' } } });
+    if (!found.ok) return;
+    expect(checkSchedule(problem, found.schedule)).toEqual([]);
+    const [turn] = found.schedule.turns;
+    const early = { ...found.schedule, turns: [{ ...turn, from: 1440, to: 1460 }], finish: 1460 };
+    expect(checkSchedule(problem, early as Schedule).join(' ')).toContain('outside the fair hours');
+  });
+
+  test('where no session has any, it is told as too long for all of them', () => {
+    const found = planSchedule({ ...problem, sessions: [evening] });
+    expect(found).toEqual({ ok: false, why: { tooLong: ['coat'], tooFew: false } });
+  });
+});
+
 describe('work that does not go into the sessions', () => {
   test('a task longer than every session is named', () => {
     const long = { id: 'long', minutes: 61, needs: { all: [0] }, loud: false, from: 0 };

@@ -57,7 +57,9 @@ function firstMinute(task: Task, ready: number, { crew, busy, problem }: Crowd) 
     const open = problem.sessions.some(
       session =>
         from >= session.from &&
-        to <= (task.loud ? Math.min(session.to, session.quietFrom) : session.to),
+        to <= (task.loud ? Math.min(session.to, session.quietFrom) : session.to) &&
+        (!task.fair ||
+          (session.fair !== undefined && from >= session.fair.from && to <= session.fair.to)),
     );
     const taken = busy.some(
       other => from < other.to && other.from < to && other.crew.some(it => crew.includes(it)),

@@ -12,8 +12,11 @@ export function orderText(problem: ScheduleProblem): string {
   const chosen: string[] = [];
   const last = sessions.at(-1)?.to ?? 0;
   tasks.forEach((task, i) => {
-    const places = sessions.flatMap(({ from, to, quietFrom }, k) => {
-      const room = (task.loud ? Math.min(to, quietFrom) : to) - from - task.minutes;
+    const places = sessions.flatMap(({ from: opens, to, quietFrom, fair }, k) => {
+      const { from, to: shuts } = task.fair
+        ? (fair ?? { from: to, to: opens })
+        : { from: opens, to };
+      const room = Math.min(shuts, task.loud ? quietFrom : to) - from - task.minutes;
       return room < 0 ? [] : [{ k, from, room }];
     });
     for (const { k } of places) chosen.push(`y${i}_${k}`);

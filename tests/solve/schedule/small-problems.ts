@@ -16,6 +16,7 @@ export const smallProblem: fc.Arbitrary<ScheduleProblem> = fc
         minutes: fc.integer({ min: 1, max: 4 }),
         needs: fc.constantFrom(...NEEDS),
         loud: fc.boolean(),
+        fair: fc.constantFrom(false, false, true),
         from: fc.constantFrom(0, 0, 0, 3),
       }),
       { minLength: 1, maxLength: 5 },
@@ -25,7 +26,12 @@ export const smallProblem: fc.Arbitrary<ScheduleProblem> = fc
       { maxLength: 4 },
     ),
     sessions: fc.array(
-      fc.record({ gap: fc.nat(4), length: fc.integer({ min: 2, max: 7 }), quiet: fc.nat(2) }),
+      fc.record({
+        gap: fc.nat(4),
+        length: fc.integer({ min: 2, max: 7 }),
+        quiet: fc.nat(2),
+        late: fc.nat(4),
+      }),
       { minLength: 2, maxLength: 5 },
     ),
   })
@@ -37,10 +43,13 @@ export const smallProblem: fc.Arbitrary<ScheduleProblem> = fc
       waits: links
         .filter(({ a, b }) => a < b && b < tasks.length)
         .map(({ a, b, minutes }) => ({ first: `t${a}`, then: `t${b}`, minutes })),
-      sessions: sessions.map(({ gap, length, quiet }) => {
+      sessions: sessions.map(({ gap, length, quiet, late }) => {
         const from = at + gap;
         at = from + length;
-        return { from, to: at, quietFrom: Math.max(from, at - quiet) };
+        const quietFrom = Math.max(from, at - quiet);
+        // Some sessions have no fair hours at all.
+        const fair = { from: from + 1, to: at - late };
+        return { from, to: at, quietFrom, ...(fair.to > fair.from && { fair }) };
       }),
     };
   });

@@ -40,8 +40,10 @@ export function lpText(problem: ScheduleProblem, last: number): string {
 
 function waysOf(task: Task, { sessions }: ScheduleProblem, last: number): readonly Way[] {
   const crews = 'all' in task.needs ? [task.needs.all] : task.needs.anyOf.map(person => [person]);
-  return sessions.flatMap(({ from, to, quietFrom }) => {
-    const end = Math.min(last, task.loud ? Math.min(to, quietFrom) : to);
+  return sessions.flatMap(({ from: opens, to, quietFrom, fair }) => {
+    const hours = task.fair ? (fair ?? { from: to, to: opens }) : { from: opens, to };
+    const { from } = hours;
+    const end = Math.min(last, hours.to, task.loud ? Math.min(to, quietFrom) : to);
     const begins: Way[] = [];
     for (let at = Math.max(from, task.from); at + task.minutes <= end; at++)
       for (const crew of crews) begins.push({ task, from: at, crew });
