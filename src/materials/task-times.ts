@@ -34,7 +34,7 @@ export const TASK_TIMES = {
   'place-slat': task('place and fasten a slat with a spacer', 'slat', 2.5, 4),
   'brad-piece': task('glue and brad a strip or slat on its marks', 'piece', 0.8, 1.2),
   'round-edge': task('round over a 4 ft edge', 'edge', 1, 2),
-  'sand-grit': task('sand with one grit', 'square foot', 0.5, 1),
+  'sand-grit': task('sand with one grit, edges broken on the way', 'square foot', 0.5, 1),
   'brush-coat': task('brush one coat', 'square foot', 0.8, 1.5),
   'spray-coat': task('pump-spray and brush out one coat', 'square foot', 0.3, 0.6),
 } as const satisfies Record<string, TaskTime>;

@@ -1,47 +1,77 @@
 import { formatMinutes } from '../measure/duration.js';
 import type { Minutes } from '../measure/quantities.js';
+import { checkSchedule } from '../solve/schedule/check-schedule.js';
 import { planSchedule } from '../solve/schedule/plan-schedule.js';
 import type { Schedule, ScheduleProblem } from '../solve/schedule/problem.js';
 import type { Session, Step, Turn } from './plan.js';
+import { sealHours } from './seal-hours.js';
 import type { SessionDay } from './session-days.js';
+import type { SessionHabit, Setting } from './setting.js';
 import { type Longest, type Piece, piecesOf, tasksOf, type Work, waitsOf } from './work-pieces.js';
 
 const DAY: Minutes = 24 * 60;
 /** Waits shorter than this are stood out beside the work. */
 const WORTH_LEAVING: Minutes = 45;
 
-export type Crew = { readonly people: number; readonly noiseUntil: Minutes };
+/** Those who are there, and when the saws rest. */
+export type LaidFor = Pick<Setting, 'people' | 'helper'> & {
+  readonly sessions: Pick<SessionHabit, 'noiseUntil'>;
+};
+
+export type LaidOut = {
+  readonly ok: true;
+  readonly sessions: readonly Session[];
+  readonly schedule: Schedule;
+  /** Sealing is kept to the hours that suit it; else no hours that somebody has do. */
+  readonly sealed: 'fair' | 'any-hour';
+};
 
 /** The work laid into sessions, with what the search says about it; or why it can't be. */
-export type Laid =
-  | { readonly ok: true; readonly sessions: readonly Session[]; readonly schedule: Schedule }
-  | { readonly ok: false; readonly why: 'no-loud-hour' | 'too-few-days' };
+export type Laid = LaidOut | { readonly ok: false; readonly why: 'no-loud-hour' | 'too-few-days' };
 
 /** Work for the hours of these days, the shortest that is found: minutes run from midnight of the first day. */
-export function layWork(work: readonly Work[], days: readonly SessionDay[], crew: Crew): Laid {
+export function layWork(work: readonly Work[], days: readonly SessionDay[], crew: LaidFor): Laid {
   const { problem, pieces } = workProblem(work, days, crew);
   const noLoudHour = problem.sessions.every(({ from, quietFrom }) => quietFrom <= from);
   if (noLoudHour && problem.tasks.some(({ loud }) => loud))
     return { ok: false, why: 'no-loud-hour' };
-  const found = planSchedule(problem);
+  const fair = planSchedule(problem);
+  const found = fair.ok ? fair : planSchedule(atAnyHour(problem));
   if (!found.ok) return { ok: false, why: 'too-few-days' };
-  return { ok: true, schedule: found.schedule, sessions: sessionsOf(found.schedule, pieces, days) };
+  const { schedule } = found;
+  const wrong = checkSchedule(fair.ok ? problem : atAnyHour(problem), schedule);
+  if (wrong.length > 0) throw new Error(`a time plan does not add up: ${wrong.join('; ')}`);
+  const sealed = fair.ok ? 'fair' : 'any-hour';
+  return { ok: true, schedule, sessions: sessionsOf(schedule, pieces, days), sealed };
+}
+
+/** The same with sealing at whatever hour there is. */
+export function atAnyHour(problem: ScheduleProblem): ScheduleProblem {
+  return { ...problem, tasks: problem.tasks.map(task => ({ ...task, fair: false })) };
 }
 
 /** The work as tasks in the hours of these days, and the pieces that the tasks stand for. */
 export function workProblem(
   work: readonly Work[],
   days: readonly SessionDay[],
-  { people, noiseUntil }: Crew,
+  crew: LaidFor,
 ): { readonly problem: ScheduleProblem; readonly pieces: readonly Piece[] } {
-  const sessions = days.map(({ daysOn, from, to }) => ({
-    from: daysOn * DAY + Math.round(from),
-    to: daysOn * DAY + Math.round(to),
-    quietFrom: daysOn * DAY + Math.round(Math.max(from, Math.min(to, noiseUntil))),
-  }));
+  const { people } = crew;
+  const { noiseUntil } = crew.sessions;
+  const sessions = days.map(day => {
+    const { daysOn, from, to } = day;
+    const minute = (ofDay: Minutes) => daysOn * DAY + Math.round(ofDay);
+    const fair = sealHours(day);
+    return {
+      from: minute(from),
+      to: minute(to),
+      quietFrom: minute(Math.max(from, Math.min(to, noiseUntil))),
+      ...(fair && { fair: { from: minute(fair.from), to: minute(fair.to) } }),
+    };
+  });
   const pieces = piecesOf(work, longestOf(sessions));
-  const tasks = tasksOf(pieces, people);
-  return { problem: { people, tasks, waits: waitsOf(pieces), sessions }, pieces };
+  const tasks = tasksOf(pieces, crew);
+  return { problem: { people, tasks, waits: waitsOf(pieces, people), sessions }, pieces };
 }
 
 function longestOf(sessions: ScheduleProblem['sessions']): Longest {
@@ -99,7 +129,10 @@ type Stretch = Omit<Turn, 'step' | 'part'> & { readonly step: Step; readonly isL
 
 function mergedTurns(placed: readonly Placed[], { daysOn }: SessionDay): readonly Stretch[] {
   const stretches: Stretch[] = [];
-  const inOrder = placed.toSorted((a, b) => a.from - b.from || a.to - b.to);
+  const order: readonly Step['who'][] = ['lead', 'helper', 'both'];
+  const inOrder = placed.toSorted(
+    (a, b) => a.from - b.from || order.indexOf(a.piece.step.who) - order.indexOf(b.piece.step.who),
+  );
   for (const { piece, from, to } of inOrder) {
     const { isLast } = piece;
     const begin = from - daysOn * DAY;

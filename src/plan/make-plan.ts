@@ -60,8 +60,8 @@ export function makePlan(
   const { rows: screws, ...held } = fasteners(model, setting);
   const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
   const scope = planScope(out.scope, screws, wet, display);
-  const worked = { model, scope, display, ...sawn, fasteners: screws, ...wet };
-  const made = { ...sawn, steps: steps(recipe.steps, worked) };
+  const worked = { rules: recipe.steps, model, scope, display, ...sawn, fasteners: screws, ...wet };
+  const made = { ...sawn, steps: steps(worked) };
   const bare = withCrew(withRipping(made, sawn.purchases, setting), setting);
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const spacing = spacingRows(model, setting);

@@ -3,15 +3,18 @@ import { toSquareFeet } from '../measure/area.js';
 import { COMMON_PRACTICE, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
-import { surfaceOfParts } from '../model/exposed.js';
+import { exposed, exposedByPart, surfaceOfParts } from '../model/exposed.js';
+import type { Model } from '../model/part.js';
 import { evaluate } from '../recipe/evaluate.js';
 import type { StepRule } from '../recipe/recipe.js';
-import { ruleMatches, selectJoints } from './select.js';
+import { ruleMatches, selectJoints, selectParts } from './select.js';
 import type { Worked } from './steps.js';
 
 /** From this many equal notches on it pays to clamp several together. */
 const GANGED_FROM = 4;
 const GRITS = 2;
+/** Undersides, insides and ends in the dark are left as the mill left them: about half of it all; common practice. */
+const SEEN = 1 / 2;
 
 /** So many of each task. */
 type Counts = readonly (readonly [task: TaskId, units: number])[];
@@ -69,11 +72,40 @@ function joining({ joins }: StepRule, { model }: Worked): Counts {
   ];
 }
 
-/** Sanding and sealing go over every board; told by the tools that a step takes up. */
-function surfaces({ phase, tools }: StepRule, { model }: Worked): Counts {
+/** Sanding and sealing, told by the tools that a step takes up. */
+function surfaces(rule: StepRule, { model, rules }: Worked): Counts {
+  const { phase, tools, loose } = rule;
+  const sanding = (feet: number): Counts => [['sand-grit', feet * SEEN * GRITS]];
+  if (tools.includes('sander') && loose.length > 0) return sanding(looseFeet(model, loose));
   if (phase !== 'finish') return [];
-  const { faces, endGrain } = surfaceOfParts(model.parts);
-  const feet = toSquareFeet(faces + endGrain);
-  if (tools.includes('sander')) return [['sand-grit', (feet * GRITS) / 2]];
-  return tools.includes('brush') ? [['brush-coat', feet]] : [];
+  if (tools.includes('sander')) return sanding(openFeet(model) - sandedFeet(model, rules));
+  return tools.includes('brush') ? [['brush-coat', openFeet(model)]] : [];
+}
+
+/** What touches no other wood once it is together, as the sealer is bought for it, in square feet. */
+function openFeet(model: Model): number {
+  const { faces, endGrain } = exposed(model);
+  return toSquareFeet(faces + endGrain);
+}
+
+/** Every face of these parts as they lie on the bench, in square feet. */
+function looseFeet(model: Model, loose: StepRule['loose']): number {
+  const { faces, endGrain } = surfaceOfParts(selectParts(model, loose));
+  return toSquareFeet(faces + endGrain);
+}
+
+/** What of the open faces was sanded while the parts lay loose, in square feet. */
+function sandedFeet(model: Model, rules: readonly StepRule[]): number {
+  const sanding = rules.filter(({ tools }) => tools.includes('sander'));
+  const open = exposedByPart(model);
+  const parts = selectParts(
+    model,
+    sanding.flatMap(({ loose }) => loose),
+  );
+  return toSquareFeet(
+    parts.reduce((sum, { id }) => {
+      const { faces = 0, endGrain = 0 } = open.get(id) ?? {};
+      return sum + faces + endGrain;
+    }, 0),
+  );
 }

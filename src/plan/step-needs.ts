@@ -12,8 +12,8 @@ const BY_BOARDS: readonly Step['phase'][] = ['cut', 'notch', 'assemble'];
 /**
  * For each step the ids of those that have to be done before it. A step that works on certain boards waits for the
  * earlier ones that work on the same boards, or on what they are joined to by then; saw settings keep their order. A
- * step without boards of its own, and everything that looks at the whole piece, stands between all before it and all
- * after: too much waits rather than too little.
+ * step that only makes ready for others holds up those alone. Any other step without boards of its own, and everything
+ * that looks at the whole piece, stands between all before it and all after: too much waits rather than too little.
  */
 export function stepNeeds(
   steps: readonly RuledStep[],
@@ -24,6 +24,10 @@ export function stepNeeds(
   let open: (RuledStep & { readonly boards: readonly string[] })[] = [];
   let gate: string | undefined;
   for (const { rule, step } of steps) {
+    if (isMakingReady({ rule, step })) {
+      needs.set(step.id, []);
+      continue;
+    }
     const joints = isFixing(step) ? selectJoints(model, rule.joins) : [];
     for (const { from, into } of joints) bodies.join(from, into);
     const boards = [...step.bright, ...joints.flatMap(({ from, into }) => [from, into])];
@@ -35,7 +39,8 @@ export function stepNeeds(
         isNextCut(earlier.step, step) ||
         earlier.boards.some(id => own.has(bodies.of(id))),
     );
-    const ids = before.map(it => it.step.id);
+    const ready = steps.filter(it => isMakingReady(it) && it.rule.before.includes(rule.id));
+    const ids = [...ready, ...before].map(it => it.step.id);
     needs.set(step.id, gate === undefined ? ids : [gate, ...ids]);
     if (isGate) {
       gate = step.id;
@@ -43,6 +48,11 @@ export function stepNeeds(
     } else open.push({ rule, step, boards });
   }
   return needs;
+}
+
+/** Laid out, counted or sorted for later steps, with no board in hand. */
+function isMakingReady({ rule, step }: RuledStep): boolean {
+  return rule.before.length > 0 && step.bright.length === 0 && rule.joins.length === 0;
 }
 
 function isFixing({ phase }: Step): boolean {

@@ -24,6 +24,8 @@ import { careOf } from './tool-rows.js';
 
 /** What the steps are made from: everything that the plan has worked out before them. */
 export type Worked = {
+  /** Of the recipe, all of them. */
+  readonly rules: readonly StepRule[];
   readonly model: Model;
   readonly scope: Scope;
   readonly display: Display;
@@ -39,7 +41,8 @@ export type Worked = {
  * The build in order. A step that cuts becomes one step for each setting of the stop; the others keep
  * their own. Each knows which parts it brings (bright) and which stand there already.
  */
-export function steps(rules: readonly StepRule[], worked: Worked): readonly Step[] {
+export function steps(worked: Worked): readonly Step[] {
+  const { rules } = worked;
   const standing = new Set<string>();
   const made: RuledStep[] = [];
   for (const rule of rules) {
@@ -93,7 +96,7 @@ function bareStep(rule: StepRule, worked: Worked): Step {
     settings: [],
     timers: timersOf(rule, worked),
     joins: rule.joins,
-    bright: selectParts(model, rule.sets).map(part => part.id),
+    bright: selectParts(model, [...rule.sets, ...rule.loose]).map(part => part.id),
     standing: [],
     minutes: stepMinutes(rule, worked),
   };

@@ -1,13 +1,12 @@
-import { formatClock } from '../measure/clock.js';
 import { COMMON_PRACTICE, COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
-import { count } from '../text/plural.js';
 import { laidWords } from './laid-words.js';
 import { type Laid, layWork } from './lay-work.js';
 import type { Session, Step, TimePlan } from './plan.js';
 import { sessionDays } from './session-days.js';
 import type { Setting } from './setting.js';
 import { isInGarage } from './step-lasts.js';
+import { timeTroubles } from './time-troubles.js';
 import type { Work } from './work-pieces.js';
 
 /**
@@ -21,7 +20,7 @@ export function timePlan(steps: readonly Step[], setting: Setting): TimePlan {
   const hands = steps.reduce((sum, { minutes }) => sum + minutes.value, 0);
   let kept: Laid | undefined;
   const laid = (): Laid => {
-    kept ??= layWork(workOf(steps), daysFor(steps, setting), { people, noiseUntil });
+    kept ??= layWork(workOf(steps), daysFor(steps, setting), setting);
     return kept;
   };
   return {
@@ -39,7 +38,7 @@ export function timePlan(steps: readonly Step[], setting: Setting): TimePlan {
       return isProven(laid());
     },
     get trouble() {
-      return troubleOf(laid(), setting);
+      return timeTroubles(laid(), steps, setting);
     },
   };
 }
@@ -50,10 +49,6 @@ function sessionsOf(laid: Laid): readonly Session[] {
 
 function isProven(laid: Laid): boolean {
   return laid.ok && laid.schedule.proof.kind !== 'none';
-}
-
-function troubleOf(laid: Laid, setting: Setting): string {
-  return laid.ok ? beyondWords(laid.sessions) : TROUBLES[laid.why](setting);
 }
 
 function handsWords(people: number): string {
@@ -91,20 +86,3 @@ function finishFigure(laid: Laid): Figure {
   const begin = Math.min(...schedule.turns.map(({ from }) => from));
   return figure(schedule.finish - begin, 'min', laidWords(schedule), COMPUTED);
 }
-
-/** The dates that were named are too few: said, and more days like the last stand in. */
-function beyondWords(sessions: readonly Session[]): string {
-  const more = sessions.filter(({ beyond }) => beyond).length;
-  if (more === 0) return '';
-  const named = count(sessions.length - more, 'date');
-  return `The ${named} you named do not hold all the work: ${count(more, 'session')} more like the last ${more === 1 ? 'is' : 'are'} laid after them.`;
-}
-
-const TROUBLES: Readonly<
-  Record<Extract<Laid, { readonly ok: false }>['why'], (setting: Setting) => string>
-> = {
-  'no-loud-hour': ({ sessions }) =>
-    `No session begins before ${formatClock(sessions.noiseUntil)}, the last hour of noise: the saws have no time. Begin earlier on one day, or cut elsewhere.`,
-  'too-few-days': () =>
-    'The days you named do not hold all the work. Name more of them, or longer hours.',
-};

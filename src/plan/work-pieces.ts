@@ -1,6 +1,8 @@
+import { toolRight } from '../materials/helper-ages.js';
 import type { Minutes } from '../measure/quantities.js';
 import type { Task, Wait } from '../solve/schedule/problem.js';
 import type { Step } from './plan.js';
+import type { Setting } from './setting.js';
 
 /** A step, or what is left of it, with how long it keeps those who do it. */
 export type Work = {
@@ -56,15 +58,28 @@ export function isLoud({ care }: Step): boolean {
   return care.includes('noise');
 }
 
-/** The pieces as tasks: alone, one does everything; of two, the lead is the first. */
-export function tasksOf(pieces: readonly Piece[], people: number): readonly Task[] {
+type Crew = Pick<Setting, 'people' | 'helper'>;
+
+/**
+ * The pieces as tasks: alone, one does everything; of two, the lead is the first. While the lead is at a saw or nailer
+ * nobody watches a young helper, who then does nothing alone.
+ */
+export function tasksOf(pieces: readonly Piece[], crew: Crew): readonly Task[] {
   return pieces.map(({ id, step, minutes, from }) => ({
     id,
     minutes,
     from,
     loud: isLoud(step),
-    needs: { all: people === 1 ? [0] : CREWS[step.who] },
+    fair: step.day === 'seal',
+    needs: { all: handsFor(step, crew) },
   }));
+}
+
+function handsFor({ who, tools }: Step, { people, helper }: Crew): readonly number[] {
+  if (people === 1) return [0];
+  const watches = helper !== undefined && helper !== 'grown';
+  const saws = tools.some(tool => toolRight(tool, 'grown').value === 'lead');
+  return CREWS[who === 'lead' && watches && saws ? 'both' : who];
 }
 
 const CREWS: Readonly<Record<Step['who'], readonly number[]>> = {
@@ -73,8 +88,11 @@ const CREWS: Readonly<Record<Step['who'], readonly number[]>> = {
   both: [0, 1],
 };
 
-/** Pieces of a step one after the other, steps after those they need, and after the waits that these begin. */
-export function waitsOf(pieces: readonly Piece[]): readonly Wait[] {
+/**
+ * Pieces of a step one after the other, steps after those they need, and after the waits that these begin. Alone, what a
+ * helper would do beside comes in its place.
+ */
+export function waitsOf(pieces: readonly Piece[], people: number): readonly Wait[] {
   const ofStep = new Map<string, readonly Piece[]>();
   for (const piece of pieces)
     ofStep.set(piece.step.id, [...(ofStep.get(piece.step.id) ?? []), piece]);
@@ -90,8 +108,14 @@ export function waitsOf(pieces: readonly Piece[]): readonly Wait[] {
       const last = ofStep.get(need)?.at(-1);
       return last === undefined ? [] : [{ first: last.id, then: first.id, minutes: 0 }];
     });
-    return [...chain, ...before, ...timerWaits(first, ofStep)];
+    return [...chain, ...before, ...timerWaits(first, ofStep), ...ownPlace(first, pieces, people)];
   });
+}
+
+function ownPlace(first: Piece, pieces: readonly Piece[], people: number): readonly Wait[] {
+  const earlier = pieces[pieces.indexOf(first) - 1];
+  if (people > 1 || first.step.who !== 'helper' || earlier === undefined) return [];
+  return [{ first: earlier.id, then: first.id, minutes: 0 }];
 }
 
 function timerWaits(

@@ -38,6 +38,10 @@ export type StepRule = {
   readonly measure: readonly MeasureRule[];
   /** Parts or uses of assemblies that are set in place here: bright in the picture. */
   readonly sets: readonly Selector[];
+  /** Parts that are worked on here while they lie loose on the bench: cut by then, set in place later. */
+  readonly loose: readonly Selector[];
+  /** Steps that wait for this one. Without boards of its own it holds up those alone, and waits for nothing itself. */
+  readonly before: readonly string[];
   readonly tally?: Formula;
   readonly timers: readonly TimerRule[];
   /** Minutes of hands-on work beside what the counts imply. */

@@ -40,7 +40,8 @@ export function forecast(
   nowMs: number,
   zone?: string,
 ): Forecast | undefined {
-  const { people, sessions: habit } = settingOf(workbook.answers, workbook.display);
+  const setting = settingOf(workbook.answers, workbook.display);
+  const { sessions: habit } = setting;
   const pace = paceOf(workbook.events, plan.steps, progress.done);
   const today = calendarDay(nowMs, zone);
   const firstDay = habit.firstDay !== undefined && habit.firstDay > today ? habit.firstDay : today;
@@ -56,7 +57,7 @@ export function forecast(
   const minuteOf = (atMs: number) => clock - ahead + Math.ceil((atMs - nowMs) / MINUTE_MS);
   const work = workLeft({ plan, progress, pace, minuteOf });
   if (work.length === 0) return undefined;
-  const laid = layWork(work, frame, { people, noiseUntil: habit.noiseUntil });
+  const laid = layWork(work, frame, setting);
   const last = laid.ok ? laid.sessions.at(-1) : undefined;
   if (!laid.ok || last?.date === undefined) return undefined;
   const ends = Math.max(...last.turns.map(({ to }) => to));

@@ -14,11 +14,11 @@ function who(people: string, id: string) {
 
 describe('who does a step, by the age of the helper', () => {
   test.each([
-    ['helper', 'sand', 'helper', []],
-    ['helper-16-17', 'sand', 'both', []],
-    ['helper-9-11', 'sand', 'both', []],
-    ['helper-under-9', 'sand', 'both', ['sander']],
-    ['alone', 'sand', 'helper', []],
+    ['helper', 'sand-loose', 'helper', []],
+    ['helper-16-17', 'sand-loose', 'both', []],
+    ['helper-9-11', 'sand-loose', 'both', []],
+    ['helper-under-9', 'sand-loose', 'both', ['sander']],
+    ['alone', 'sand-loose', 'helper', []],
     // Lifting pots: a grown helper alone, a young one with somebody.
     ['helper', 'pots', 'helper', []],
     ['helper-12-15', 'pots', 'both', []],

@@ -1,63 +1,23 @@
 import { createRequire } from 'node:module';
 import type { LegacyHighs } from 'highs';
 import { describe, expect, test } from 'vitest';
-import { SIXTEENTHS } from '../../src/measure/displays.js';
-import { workProblem } from '../../src/plan/lay-work.js';
 import { timePage } from '../../src/plan/pages/time-page.js';
-import type { Plan } from '../../src/plan/plan.js';
-import { settingOf } from '../../src/plan/setting.js';
-import { daysFor, workOf } from '../../src/plan/time-plan.js';
-import { parseDays } from '../../src/recipe/answers/days-answer.js';
-import { usualAnswers } from '../../src/recipe/questions.js';
-import type { Answer, Answers } from '../../src/recipe/values.js';
+import type { Answers } from '../../src/recipe/values.js';
 import { checkSchedule } from '../../src/solve/schedule/check-schedule.js';
 import { planSchedule } from '../../src/solve/schedule/plan-schedule.js';
 import { pageLines } from '../../src/text/page-lines.js';
 import { orderText } from '../solve/schedule/order-model.js';
-import { planOf, project } from '../support/projects.js';
-
-const BENCH = project('planter-bench');
-const CHECKED: Answers = usualAnswers(BENCH);
-
-const clock = (hours: number): Answer => ({ kind: 'clock', value: hours * 60 });
-const hours = (value: number): Answer => ({ kind: 'hours', value });
-const days = (text: string): Answer => {
-  const read = parseDays(text);
-  if (!read.ok) throw new Error(read.problem);
-  return { kind: 'days', value: read.value };
-};
-const FIRST: Answer = { kind: 'date', value: '2026-12-04' };
-
-/** Sets of hours that people have. */
-const HABITS: readonly (readonly [string, Answers])[] = [
-  ['three hours every evening', {}],
-  [
-    'three long evenings, quiet from 20:00',
-    { session_hours: hours(5), session_from: clock(17.5), noise_until: clock(20) },
-  ],
-  ['Fridays and Saturdays', { first_day: FIRST, session_days: days('Fri, Sat 9:00-14:00') }],
-  [
-    'one person, two hours',
-    { people: { kind: 'choice', value: 'alone' }, session_hours: hours(2) },
-  ],
-  ['an hour a day', { session_hours: hours(1) }],
-  [
-    'one person, an hour a day',
-    { people: { kind: 'choice', value: 'alone' }, session_hours: hours(1) },
-  ],
-];
-
-function turnsOf(plan: Plan) {
-  return plan.time.sessions.flatMap((session, at) =>
-    session.turns.map(turn => ({ ...turn, session, at, step: stepOf(plan, turn.step) })),
-  );
-}
-
-function stepOf({ steps }: Plan, id: string) {
-  const step = steps.find(it => it.id === id);
-  if (step === undefined) throw new Error(`no step ${id}`);
-  return step;
-}
+import {
+  BENCH,
+  clock,
+  days,
+  FIRST,
+  HABITS,
+  hours,
+  laidProblem,
+  turnsOf,
+} from '../support/bench-hours.js';
+import { planOf } from '../support/projects.js';
 
 describe.each(HABITS)('the bench in %s', (_name, answers) => {
   const plan = planOf(BENCH, answers);
@@ -106,11 +66,7 @@ describe.each(HABITS)('the bench in %s', (_name, answers) => {
   });
 
   test('the schedule holds when it is added up again, and is proven the shortest', () => {
-    const setting = settingOf({ ...CHECKED, ...answers }, SIXTEENTHS);
-    const { problem } = workProblem(workOf(plan.steps), daysFor(plan.steps, setting), {
-      people: setting.people,
-      noiseUntil: setting.sessions.noiseUntil,
-    });
+    const problem = laidProblem(plan, answers);
     const found = planSchedule(problem);
     if (!found.ok) throw new Error('no schedule');
     expect(checkSchedule(problem, found.schedule)).toEqual([]);
@@ -164,13 +120,11 @@ describe('a general whole-number solver on the bench', () => {
     ['three hours every evening', {}],
     ['quiet from 20:00', { noise_until: clock(20) }],
     ['four hours', { session_hours: hours(4) }],
+    ['a Saturday for the sealer', { first_day: FIRST, session_days: days('Fri, Sat 9:00-14:00') }],
   ] as readonly (readonly [string, Answers])[])(
     '%s: the same end',
     async (_name, answers) => {
-      const setting = settingOf({ ...CHECKED, ...answers }, SIXTEENTHS);
-      const { steps } = planOf(BENCH, answers);
-      const crew = { people: 2, noiseUntil: setting.sessions.noiseUntil };
-      const { problem } = workProblem(workOf(steps), daysFor(steps, setting), crew);
+      const problem = laidProblem(planOf(BENCH, answers), answers);
       const found = planSchedule(problem);
       if (!found.ok) throw new Error('no schedule');
       const { finish } = found.schedule;

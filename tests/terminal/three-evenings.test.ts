@@ -173,7 +173,7 @@ async function glue(): Promise<void> {
   await dayForGlue('48 F', 'Glue at 48 °F');
   await until(/\d of \d+ joints/);
   keep('The first glue-up');
-  await until(/^Step 23[\s\S]* 4 of \d+ pieces/);
+  await until(/^Step \d+[\s\S]*Fill the end panels[\s\S]* 4 of \d+ pieces/);
   keep('The clamps are on, and work goes on beside them');
 }
 

@@ -5,7 +5,9 @@ import { formatFigure } from '../../measure/figure-text.js';
 import type { Minutes } from '../../measure/quantities.js';
 import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
+import type { Column } from '../../text/table.js';
 import type { Plan, Session, Turn } from '../plan.js';
+import { isInGarage } from '../step-lasts.js';
 
 const DAY: Minutes = 24 * 60;
 
@@ -21,6 +23,7 @@ export function timePage(plan: Plan): Page {
       ...(time.sessions.length === 0
         ? []
         : [{ kind: 'words', text: `${time.finish.because}.` } as const]),
+      ...beforeBlocks(plan),
       ...time.sessions.flatMap(session => sessionBlocks(session, plan)),
       { kind: 'words', text: NOT_IN_IT },
     ],
@@ -39,6 +42,41 @@ function openingWords({ time, display }: Plan): string {
   return `${work} It takes ${count(time.sessions.length, 'session')} and is done${day} at about ${formatClock(ends)}.`;
 }
 
+export const BEFORE_TITLE = 'Before the first session: at the place and where wood is sold';
+
+/** What is done before anybody stands at the bench: it needs no hours in the garage and is in none of the sessions. */
+export function beforeRows(plan: Plan): readonly (readonly string[])[] {
+  return plan.steps.flatMap((step, at) =>
+    isInGarage(step)
+      ? []
+      : [
+          [
+            formatMinutes(step.minutes.value),
+            ...whoCell(step.who, plan),
+            `${at + 1}. ${step.title}`,
+          ],
+        ],
+  );
+}
+
+function beforeBlocks(plan: Plan): readonly Block[] {
+  const rows = beforeRows(plan);
+  if (rows.length === 0) return [];
+  return [
+    { kind: 'heading', text: BEFORE_TITLE },
+    { kind: 'table', table: { id: 'before', columns: timeColumns('About', plan), rows } },
+  ];
+}
+
+/** Columns of a table of turns; the first says when or how long. */
+export function timeColumns(first: string, { time }: Plan): readonly Column[] {
+  return [
+    { title: first },
+    ...(time.people === 1 ? [] : [{ title: 'Who' }]),
+    { title: 'What', grow: true },
+  ];
+}
+
 function sessionBlocks(session: Session, plan: Plan): readonly Block[] {
   return [
     { kind: 'heading', text: sessionTitle(session) },
@@ -46,15 +84,11 @@ function sessionBlocks(session: Session, plan: Plan): readonly Block[] {
       kind: 'table',
       table: {
         id: `session-${session.number}`,
-        columns: [
-          { title: 'When' },
-          ...(plan.time.people === 1 ? [] : [{ title: 'Who' }]),
-          { title: 'What', grow: true },
-        ],
+        columns: timeColumns('When', plan),
         rows: session.turns.map(turn => turnCells(turn, plan)),
       },
     },
-    { kind: 'list', items: standWords(session) },
+    { kind: 'list', items: sessionNotes(session, plan) },
   ];
 }
 
@@ -77,20 +111,48 @@ const WHO: Readonly<Record<Turn['who'], string>> = {
 };
 
 /** A turn as cells: when, who where there are several, which step. */
-export function turnCells(turn: Turn, { steps, time }: Plan): readonly string[] {
+export function turnCells(turn: Turn, plan: Plan): readonly string[] {
   const { step, who, from, to, part } = turn;
-  const at = steps.findIndex(({ id }) => id === step);
-  const title = steps[at]?.title ?? step;
   const share = part === undefined ? '' : `, part ${part.number} of ${part.of}`;
   return [
     `${formatClock(from)}-${formatClock(to)}`,
-    ...(time.people === 1 ? [] : [WHO[who]]),
-    `${at + 1}. ${title}${share}`,
+    ...whoCell(who, plan),
+    `${numbered(step, plan)}${share}`,
   ];
 }
 
+function whoCell(who: Turn['who'], { time }: Plan): readonly string[] {
+  return time.people === 1 ? [] : [WHO[who]];
+}
+
+function numbered(id: string, { steps }: Plan): string {
+  const at = steps.findIndex(step => step.id === id);
+  return `${at + 1}. ${steps[at]?.title ?? id}`;
+}
+
+/** What goes on side by side, and what has to be left alone until when. */
+export function sessionNotes(session: Session, plan: Plan): readonly string[] {
+  return [...sideWords(session, plan), ...standWords(session)];
+}
+
+/** "Side by side from 18:00: lead 19. …, 20. …; helper 21. …", where the helper has work of their own. */
+function sideWords({ turns }: Session, plan: Plan): readonly string[] {
+  return turns
+    .filter(({ who }) => who === 'helper')
+    .flatMap(helper => {
+      const beside = turns.filter(
+        ({ who, from, to }) => who === 'lead' && from < helper.to && helper.from < to,
+      );
+      const [first] = beside;
+      if (first === undefined) return [];
+      const leads = beside.map(({ step }) => numbered(step, plan)).join(', then ');
+      const from = formatClock(Math.max(first.from, helper.from));
+      return [`Side by side from ${from}: lead: ${leads} / helper: ${numbered(helper.step, plan)}`];
+    });
+}
+
 /** What has to be left alone, and until when. */
-export function standWords({ stands, date }: Session): readonly string[] {
+function standWords({ stands, date }: Session): readonly string[] {
   return stands.map(
     ({ name, until }) => `Stands: ${name.toLowerCase()}, until ${untilWords(until, date)}`,
   );

@@ -1,6 +1,14 @@
-import { sessionTitle, standWords, timePage, turnCells } from '../../plan/pages/time-page.js';
+import {
+  BEFORE_TITLE,
+  beforeRows,
+  sessionNotes,
+  sessionTitle,
+  timeColumns,
+  timePage,
+  turnCells,
+} from '../../plan/pages/time-page.js';
 import type { Session } from '../../plan/plan.js';
-import type { Column } from '../../text/table.js';
+import { isInGarage } from '../../plan/step-lasts.js';
 import type { Piece } from '../sheet/piece.js';
 import { blockPieces } from '../sheet/set-blocks.js';
 import { tablePieces } from '../sheet/set-table.js';
@@ -17,26 +25,35 @@ export function timePieces(pack: Pack): readonly Piece[] {
   return [
     ...titlePieces('Time plan', measure),
     ...blockPieces(opening, measure),
+    ...beforePieces(pack),
     ...plan.time.sessions.flatMap(session => sessionPieces(session, pack)),
     ...blockPieces(closing, measure).map((one, at) => (at === 0 ? { ...one, above: 5 } : one)),
   ];
 }
 
-function sessionPieces(session: Session, { plan, build, measure }: Pack): readonly Piece[] {
-  const columns: readonly Column[] = [
-    { title: 'When' },
-    ...(plan.time.people === 1 ? [] : [{ title: 'Who' }]),
-    { title: 'What', grow: true },
+function beforePieces({ plan, build, measure }: Pack): readonly Piece[] {
+  const rows = beforeRows(plan);
+  if (rows.length === 0) return [];
+  const before = plan.steps.filter(step => !isInGarage(step));
+  const ticks = before.map(({ id }) => build?.progress.done.has(id) === true);
+  const table = { columns: timeColumns('About', plan), rows, ticks };
+  return [
+    ...headingPieces(BEFORE_TITLE, measure),
+    ...tablePieces(table, measure),
+    ...wordPieces('', measure, { size: 4 }),
   ];
+}
+
+function sessionPieces(session: Session, { plan, build, measure }: Pack): readonly Piece[] {
   const table = {
-    columns,
+    columns: timeColumns('When', plan),
     rows: session.turns.map(turn => turnCells(turn, plan)),
     ticks: session.turns.map(({ step }) => build?.progress.done.has(step) === true),
   };
   return [
     ...headingPieces(sessionTitle(session), measure),
     ...tablePieces(table, measure),
-    ...standWords(session).flatMap(text => itemPieces(text, 'dash', measure)),
+    ...sessionNotes(session, plan).flatMap(text => itemPieces(text, 'dash', measure)),
     ...wordPieces('', measure, { size: 4 }),
   ];
 }

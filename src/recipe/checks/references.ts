@@ -128,9 +128,11 @@ function holdReferences({ holds }: Recipe, made: Instances): readonly Problem[] 
 function stepReferences({ steps }: Recipe, made: Instances): readonly Problem[] {
   const paths = made.paths;
   const ids = steps.map(({ id }) => id);
-  return steps.flatMap(({ cuts, sets, joins, notches, timers, at }) => [
-    ...timers.flatMap(({ before }) => before.flatMap(id => reference('step', id, ids, at))),
-    ...[...cuts, ...sets].flatMap(selector => selectorReference(selector, paths)),
+  return steps.flatMap(({ cuts, sets, loose, joins, notches, timers, before: own, at }) => [
+    ...[...timers, { before: own }].flatMap(({ before }) =>
+      before.flatMap(id => reference('step', id, ids, at)),
+    ),
+    ...[...cuts, ...sets, ...loose].flatMap(selector => selectorReference(selector, paths)),
     ...joins
       .filter(name => !made.joints.some(joint => means(name, joint)))
       .flatMap(name =>

@@ -47,7 +47,7 @@ function partsNeeded(step: StepRule, made: Instances): ReadonlySet<string> {
   const joints = made.joints.filter(joint => step.joins.some(name => means(name, joint)));
   const notches = made.notches.filter(notch => step.notches.some(name => means(name, notch)));
   const set = made.parts.filter(({ path }) =>
-    step.sets.some(selector => picks(selector.path, path)),
+    [...step.sets, ...step.loose].some(selector => picks(selector.path, path)),
   );
   return new Set([
     ...joints.flatMap(({ first, second }) => [...first, ...second]),

@@ -72,6 +72,8 @@ const words = grouped('a step', {
   joins: optional(paths),
   measure: optional(listed(measure, MOST_ENTRIES)),
   sets: optional(selectors),
+  loose: optional(selectors),
+  before: optional(ids),
   tally: optional(formulaOf('number')),
   timers: optional(listed(timer, MOST_ENTRIES)),
   minutes: optional(minutes),
@@ -87,12 +89,25 @@ const step: Reader<StepRule> = (entry, log) => {
     joins = [],
     measure = [],
     sets = [],
+    loose = [],
+    before = [],
     timers = [],
     plain = [],
     ...others
   } = rest;
-  const lists = { tools, plain, look, care, cuts, notches, joins, measure, sets, timers };
-  return { ...present(others), ...lists, at: entry.at };
+  const boards = { cuts, notches, joins, sets, loose };
+  return {
+    ...present(others),
+    ...boards,
+    tools,
+    plain,
+    look,
+    care,
+    measure,
+    before,
+    timers,
+    at: entry.at,
+  };
 };
 
 /** Reads `steps`, in their order. */

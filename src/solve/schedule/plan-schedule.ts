@@ -17,11 +17,10 @@ const USUAL_LIMIT = 1_000_000;
 export function planSchedule(problem: ScheduleProblem, limit = USUAL_LIMIT): Found {
   const it = indexed(problem);
   const work: Work = { done: 0, limit };
-  const tooLong = neverFitting(it);
-  if (tooLong.length > 0) return { ok: false, why: { tooLong, tooFew: false } };
+  if (!everyTaskFits(it)) return { ok: false };
   const searched = searchOrders(it, work);
   const { best } = searched;
-  if (best === undefined) return { ok: false, why: { tooLong: [], tooFew: true } };
+  if (best === undefined) return { ok: false };
   const fewer = fewerSessions(it, best, work);
   const turns = turnsOf(it, fewer.state);
   const proof = proofOf(searched, best.finish);
@@ -39,9 +38,10 @@ export function planSchedule(problem: ScheduleProblem, limit = USUAL_LIMIT): Fou
   };
 }
 
-function neverFitting(it: Indexed): readonly string[] {
-  return it.ids.filter(
-    (_, task) => placeFrom(it.sessions, it.release[task] ?? 0, stretchOf(it, task)) === undefined,
+/** A task that goes into no session ends the search before it begins. */
+function everyTaskFits(it: Indexed): boolean {
+  return it.ids.every(
+    (_, task) => placeFrom(it.sessions, it.release[task] ?? 0, stretchOf(it, task)) !== undefined,
   );
 }
 

@@ -69,13 +69,5 @@ export type Schedule = {
   readonly work: number;
 };
 
-/** Why there is none: tasks that no session is long enough for, or too few sessions for all of it. */
-export type NoSchedule = {
-  readonly tooLong: readonly string[];
-  /** All tasks fit somewhere, but not all of them fit. */
-  readonly tooFew: boolean;
-};
-
-export type Found =
-  | { readonly ok: true; readonly schedule: Schedule }
-  | { readonly ok: false; readonly why: NoSchedule };
+/** None where the sessions do not hold the work. */
+export type Found = { readonly ok: true; readonly schedule: Schedule } | { readonly ok: false };

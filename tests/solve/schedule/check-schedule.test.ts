@@ -81,21 +81,20 @@ describe('work that hangs on the time of day', () => {
     expect(checkSchedule(problem, early as Schedule).join(' ')).toContain('outside the fair hours');
   });
 
-  test('where no session has any, it is told as too long for all of them', () => {
+  test('where no session has any, there is no schedule', () => {
     const found = planSchedule({ ...problem, sessions: [evening] });
-    expect(found).toEqual({ ok: false, why: { tooLong: ['coat'], tooFew: false } });
+    expect(found).toEqual({ ok: false });
   });
 });
 
 describe('work that does not go into the sessions', () => {
-  test('a task longer than every session is named', () => {
+  test('a task longer than every session', () => {
     const long = { id: 'long', minutes: 61, needs: { all: [0] }, loud: false, from: 0 };
-    const found = planSchedule({ ...PROBLEM, tasks: [...PROBLEM.tasks, long] });
-    expect(found).toEqual({ ok: false, why: { tooLong: ['long'], tooFew: false } });
+    expect(planSchedule({ ...PROBLEM, tasks: [...PROBLEM.tasks, long] })).toEqual({ ok: false });
   });
 
-  test('too few sessions are told apart from too short ones', () => {
-    const found = planSchedule({ ...PROBLEM, sessions: PROBLEM.sessions.slice(0, 1) });
-    expect(found).toEqual({ ok: false, why: { tooLong: [], tooFew: true } });
+  test('too few sessions', () => {
+    const few = { ...PROBLEM, sessions: PROBLEM.sessions.slice(0, 1) };
+    expect(planSchedule(few)).toEqual({ ok: false });
   });
 });

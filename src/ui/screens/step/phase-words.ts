@@ -7,7 +7,7 @@ export const PHASE: Readonly<Record<Step['phase'], string>> = {
   notch: 'notching',
   'dry-fit': 'dry fit',
   assemble: 'putting together',
-  finish: 'sealing',
+  finish: 'sanding, sealing',
   place: 'on the spot',
   'hand-over': 'handing over',
 };
