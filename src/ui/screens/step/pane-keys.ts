@@ -5,6 +5,7 @@ import { noteText } from '../../widgets/note-line.js';
 import { isAtEnd, scrollTo } from '../../widgets/scroll.js';
 import { listRoom } from './list-rows.js';
 import { timerById, wasStarted } from './next-move.js';
+import { openInGlueUp } from './open-in-glue-up.js';
 import { readingRoom } from './reading.js';
 import {
   asking,
@@ -79,7 +80,7 @@ export function pressPicture(
     : show(state);
 }
 
-/** Timers of this step: started by number, a running one only when it is asked for twice. */
+/** Timers of this step: started by number; one that runs, or comes too early, only when its number is pressed twice. */
 export function pressTimers(
   state: StepState,
   pane: PaneOf<'timers'>,
@@ -96,8 +97,9 @@ export function pressTimers(
       ? step.timers[Number(key.text) - 1]
       : undefined;
   if (timer === undefined) return isNext(key) ? withPane(state, WORK) : show(state);
-  const running = timerById(timer.id, build) !== undefined;
-  if (running && pane.again !== timer.id) return withPane(state, { ...pane, again: timer.id });
+  const doubtful = timerById(timer.id, build) !== undefined || openInGlueUp(step, build) > 0;
+  const sure = pane.asked === timer.id && !isNext(key);
+  if (doubtful && !sure) return withPane(state, { ...pane, asked: timer.id });
   return startTimer(state, timer, { step, build, at });
 }
 

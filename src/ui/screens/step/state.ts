@@ -16,8 +16,8 @@ export type Pane =
   | { readonly kind: 'work'; readonly top?: number }
   | { readonly kind: ReadingKind; readonly top: number }
   | ({ readonly kind: 'picture' } & Sight)
-  /** `again`: a timer that runs already and is about to start afresh. */
-  | { readonly kind: 'timers'; readonly again?: string }
+  /** `asked`: a timer that runs already, or would begin before its glue-up is closed, and is asked about. */
+  | { readonly kind: 'timers'; readonly asked?: string }
   | { readonly kind: 'note'; readonly text: string }
   | { readonly kind: 'list'; readonly list: ListState; readonly typed: string }
   | { readonly kind: 'take-back' | 'done-anyway' };

@@ -22,7 +22,7 @@ export function StepPane({ pane, work }: PaneProps) {
     case 'picture':
       return <PicturePane work={work} sight={pane} />;
     case 'timers':
-      return <Rows rows={timerPaneRows(work, pane.again)} width={columns} height={rows} />;
+      return <Rows rows={timerPaneRows(work, pane.asked)} width={columns} height={rows} />;
     case 'note':
       return <NotePane text={pane.text} work={work} />;
     default: {
