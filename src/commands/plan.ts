@@ -1,4 +1,6 @@
+import type { CalendarDay } from '../measure/calendar.js';
 import { makePlan } from '../plan/make-plan.js';
+import { allPastDays } from '../plan/past-days.js';
 import type { Plan } from '../plan/plan.js';
 import { planCsv } from '../print/plan-csv.js';
 import { planJson } from '../print/plan-json.js';
@@ -6,6 +8,7 @@ import { planMarkdown, planText } from '../print/plan-text.js';
 import type { Problem } from '../recipe/problem.js';
 import { problemWords } from '../recipe/problem-words.js';
 import type { Recipe } from '../recipe/recipe.js';
+import type { Answers } from '../recipe/values.js';
 import type { Arguments } from './arguments.js';
 import type { Library } from './library.js';
 import { loadRecipe } from './load-recipe.js';
@@ -14,13 +17,18 @@ import { setAnswers } from './set-answers.js';
 import { setMeasured } from './set-measured.js';
 
 export type Worked =
-  | { readonly ok: true; readonly plan: Plan; readonly recipe: Recipe }
+  | { readonly ok: true; readonly plan: Plan; readonly recipe: Recipe; readonly answers: Answers }
   | { readonly ok: false; readonly outcome: Outcome };
 
-/** `notchbook plan RECIPE`: the whole job worked out and printed in the form that was asked for. */
-export function planCommand(given: Arguments, library: Library): Outcome {
+/**
+ * `notchbook plan RECIPE`: the whole job worked out and printed in the form that was asked for. Days that are over are
+ * told beside it.
+ */
+export function planCommand(given: Arguments, library: Library, today: CalendarDay): Outcome {
   const worked = workOut(given, library, given.rest);
-  return worked.ok ? fine(printed(worked.plan, given)) : worked.outcome;
+  if (!worked.ok) return worked.outcome;
+  const past = allPastDays(worked.answers, today);
+  return { ...fine(printed(worked.plan, given)), err: past.map(line => `${line}\n`).join('') };
 }
 
 function printed(plan: Plan, { as, table, width }: Arguments): string {
@@ -46,7 +54,7 @@ export function workOut(given: Arguments, library: Library, rest: readonly strin
       ? planned
       : makePlan(recipe, set.answers, given.display, { ...measured, cut: [], isBought: false });
   if (!made.ok) return { ok: false, outcome: cannotStand(made.problems) };
-  return { ok: true, plan: made.plan, recipe };
+  return { ok: true, plan: made.plan, recipe, answers: set.answers };
 }
 
 /** What to tell about a piece that can't be set out. */

@@ -1,4 +1,5 @@
 import type { Shelf } from '../files/shelf.js';
+import { calendarDay } from '../workbook/clock-words.js';
 import type { Arguments } from './arguments.js';
 import { buildsCommand, exportCommand, importCommand } from './builds.js';
 import { checkCommand } from './check.js';
@@ -22,7 +23,7 @@ export type Store = {
 export function runCommand(given: Arguments, { library, shelf, now }: Store): Outcome {
   switch (given.command) {
     case 'plan':
-      return planCommand(given, library);
+      return planCommand(given, library, calendarDay(now()));
     case 'recipes':
       return recipesCommand(given, library);
     case 'check':
@@ -41,7 +42,7 @@ export function runCommand(given: Arguments, { library, shelf, now }: Store): Ou
       return schemaCommand();
     case 'workbook':
       // On a pipe there is no screen to open: the example plan is printed instead.
-      return planCommand({ ...given, rest: ['planter-bench'] }, library);
+      return planCommand({ ...given, rest: ['planter-bench'] }, library, calendarDay(now()));
     case 'hand-over':
     case 'print':
     case 'help':

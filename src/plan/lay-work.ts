@@ -27,7 +27,9 @@ export type LaidOut = {
 };
 
 /** The work laid into sessions, with what the search says about it; or why it can't be. */
-export type Laid = LaidOut | { readonly ok: false; readonly why: 'no-loud-hour' | 'too-few-days' };
+export type Laid =
+  | LaidOut
+  | { readonly ok: false; readonly why: 'no-loud-hour' | 'few-loud-hours' | 'too-few-days' };
 
 /** Work for the hours of these days, the shortest that is found: minutes run from midnight of the first day. */
 export function layWork(work: readonly Work[], days: readonly SessionDay[], crew: LaidFor): Laid {
@@ -37,12 +39,18 @@ export function layWork(work: readonly Work[], days: readonly SessionDay[], crew
     return { ok: false, why: 'no-loud-hour' };
   const fair = planSchedule(problem);
   const found = fair.ok ? fair : planSchedule(atAnyHour(problem));
-  if (!found.ok) return { ok: false, why: 'too-few-days' };
+  if (!found.ok) return { ok: false, why: loudFits(problem) ? 'too-few-days' : 'few-loud-hours' };
   const { schedule } = found;
   const wrong = checkSchedule(fair.ok ? problem : atAnyHour(problem), schedule);
   if (wrong.length > 0) throw new Error(`a time plan does not add up: ${wrong.join('; ')}`);
   const sealed = fair.ok ? 'fair' : 'any-hour';
   return { ok: true, schedule, sessions: sessionsOf(schedule, pieces, days), sealed };
+}
+
+/** Whether the hours before the quiet could hold all loud work at all. */
+function loudFits({ tasks, sessions }: ScheduleProblem): boolean {
+  const wanted = tasks.reduce((sum, { loud, minutes }) => sum + (loud ? minutes : 0), 0);
+  return wanted <= sessions.reduce((sum, { from, quietFrom }) => sum + quietFrom - from, 0);
 }
 
 /** The same with sealing at whatever hour there is. */

@@ -4,10 +4,14 @@ import { runCommand } from '../../src/commands/run-command.js';
 import { libraryOf } from '../support/library.js';
 import { memoryShelf } from '../support/memory-shelf.js';
 
-function run(...words: string[]) {
+function given(...words: string[]): Arguments {
   const read = readArguments(words);
   if (!read.ok) throw new Error(read.problems.join('\n'));
-  return runCommand(read.value satisfies Arguments, {
+  return read.value;
+}
+
+function run(...words: string[]) {
+  return runCommand(given(...words), {
     library: libraryOf({ 'mine.yaml': BROKEN }),
     shelf: () => memoryShelf(() => 0),
     now: () => 0,
@@ -25,6 +29,26 @@ parts:
   leg: { name: Leg, board: legg, length: 30 in, runs: z, face: x, at: [0, 0, 0] }
 steps: []
 `;
+
+describe('days that are over', () => {
+  test('are told beside the plan, which is made all the same', () => {
+    const ended = runCommand(given('plan', 'planter-bench', '--set', 'first_day=2020-01-05'), {
+      library: libraryOf({}),
+      shelf: () => memoryShelf(() => 0),
+      now: () => Date.UTC(2026, 10, 30, 12),
+    });
+    expect(ended.code).toBe(0);
+    expect(ended.out).toContain('Sun Jan 5');
+    // January 5, 2020 was a Sunday and November 30, 2026 is a Monday: any calendar.
+    expect(ended.err).toBe(
+      'first_day: Sun Jan 5 2020 is past: today is Mon Nov 30 2026. Right for work that began then; for work to come write a day to come.\n',
+    );
+  });
+
+  test('nothing is told of days to come, nor of weekdays', () => {
+    expect(run('plan', 'planter-bench', '--set', 'session_days=Sat 9:00-14:00').err).toBe('');
+  });
+});
 
 const csvRows = (text: string) => text.trimEnd().split('\r\n');
 

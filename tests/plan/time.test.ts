@@ -103,6 +103,17 @@ describe('what the dates do', () => {
     expect(trouble).toMatch(/the saws have no time/);
   });
 
+  test('ten minutes before the last hour of noise hold no cutting, and it is said why', () => {
+    const { sessions, trouble } = planOf(BENCH, { noise_until: clock(18 + 1 / 6) }).time;
+    expect(sessions).toEqual([]);
+    expect(trouble).toMatch(/^Saws, nailer and sander need about \d+ h \d+ min before 18:10/);
+  });
+
+  test('one date is told as one', () => {
+    const { trouble } = planOf(BENCH, { session_days: days('2026-12-04') }).time;
+    expect(trouble).toMatch(/^The 1 date you named does not hold all the work/);
+  });
+
   test('clamps of the last hour stand overnight', () => {
     const standing = planOf(BENCH, {}).time.sessions.flatMap(({ stands }) => stands);
     expect(standing.map(({ name }) => name).join()).toMatch(/Clamps on the/);

@@ -9,7 +9,7 @@ import { FieldView } from '../../widgets/field-view.js';
 import { Lines } from '../../widgets/lines.js';
 import type { ListState } from '../../widgets/list.js';
 import { ListView } from '../../widgets/list-view.js';
-import { formWords, limitWords, readWords } from './question-words.js';
+import { formWords, limitWords, pastWords, readWords } from './question-words.js';
 import { optionLines, optionRows, reasonRows, textColumns } from './room.js';
 import { type Draft, draftAnswer, type InterviewState, optionsOf, questionOf } from './state.js';
 
@@ -79,7 +79,10 @@ function LineAnswer({ state, id, draft, at }: LineAnswerProps) {
     <Box flexDirection="column" flexShrink={0}>
       <FieldView field={draft.field} suggested={draft.suggested} width={width} />
       {answer.ok ? (
-        <Lines lines={indented(readWords(question, answer.value), width)} />
+        <>
+          <Lines lines={indented(readWords(question, answer.value), width)} />
+          <Lines lines={pastLines(plain(pastWords(answer.value, at.nowMs)), width)} />
+        </>
       ) : (
         <Text bold color={ACCENT.heed} wrap="truncate">
           {wrap(plain(isEmpty ? answer.hint : `! ${answer.problem} ${answer.hint}`), width).join(
@@ -91,6 +94,10 @@ function LineAnswer({ state, id, draft, at }: LineAnswerProps) {
       <Lines lines={help.flatMap(text => wrap(text, width))} />
     </Box>
   );
+}
+
+function pastLines(text: string, width: number): readonly string[] {
+  return text === '' ? [] : wrap(text, width);
 }
 
 function indented(text: string, width: number): readonly string[] {

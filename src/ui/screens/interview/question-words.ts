@@ -1,11 +1,13 @@
 import { MILLIMETERS, SIXTEENTHS } from '../../../measure/displays.js';
 import { formatLengthExact } from '../../../measure/format-length.js';
+import { pastDays } from '../../../plan/past-days.js';
 import { lengthsSaid, numbersSaid, rangeOf } from '../../../recipe/answers/range.js';
 import { usualAnswer } from '../../../recipe/answers/usual-answer.js';
 import { answerScope, answerText } from '../../../recipe/questions.js';
 import type { Question } from '../../../recipe/recipe.js';
 import type { Answer, Item } from '../../../recipe/values.js';
 import { count } from '../../../text/plural.js';
+import { calendarDay } from '../../../workbook/clock-words.js';
 import type { InterviewState } from './state.js';
 
 /** What may be answered: "From 30 in to 7 ft (84 in). Usual: 48 in." */
@@ -76,4 +78,10 @@ function itemWords(fields: readonly string[], items: readonly Item[]): string {
   const sizes = fields.map(field => `${field} ${formatLengthExact(last[field] ?? 0, SIXTEENTHS)}`);
   const which = items.length === 1 ? '' : ', the last';
   return `${items.length} in the list${which}: ${sizes.join(', ')}`;
+}
+
+/** A day that is over is told at once, and taken; empty for all other answers. */
+export function pastWords(answer: Answer, nowMs: number): string {
+  const past = pastDays(answer, calendarDay(nowMs));
+  return past === '' ? '' : `! ${past}`;
 }
