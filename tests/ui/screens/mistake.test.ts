@@ -7,6 +7,7 @@ import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import { progressOf } from '../../../src/workbook/progress.js';
 import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
+import { benchBuild, usedOn } from '../../support/measured-build.js';
 import { buildAfter, contextWith, ROOM, TUESDAY_MS, usedWith } from '../../support/open-build.js';
 import { rackPlan, stepAt } from '../../support/rack-plan.js';
 import { screenPage, viewLines } from '../../support/screen-page.js';
@@ -166,6 +167,36 @@ describe('nothing is written down before it is taken', () => {
     expect(lines()).toContain('Again: 1 x A, cut last: from a new 8 ft');
     used.wait(400).press('space');
     expect(lines()).not.toContain('Again');
+  });
+
+  test('which board to take stands above what to do, however many boards there are', () => {
+    const { plan } = benchBuild();
+    const row = plan.steps.find(({ title }) => title.includes('at 18 in'))?.id ?? '';
+    const bad = (place: number, from: number): Event => ({
+      kind: 'board-spoiled',
+      atMs,
+      section: '2x4',
+      place,
+      board: '',
+      from: inches(from),
+      to: inches(from + 6),
+      then: '',
+      buy: '',
+    });
+    const build = benchBuild([
+      ...plan.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),
+      { kind: 'tools-briefed', atMs, tools: plan.tools.map(({ id }) => id) },
+      bad(3, 20),
+      bad(5, 40),
+      { kind: 'step-visited', atMs, step: row },
+    ]);
+    const used = usedOn(stepScreen, build);
+    const lines = viewLines(stepScreen, used.state, used.at);
+    const marks = lines.findIndex(line => line.startsWith('Mark '));
+    const say = lines.findIndex(line => line.startsWith('- '));
+    expect(lines.filter(line => /^(?:Mark|Knots| {2})/.test(line)).length).toBeGreaterThan(4);
+    expect(marks).toBeGreaterThan(0);
+    expect(marks).toBeLessThan(say);
   });
 
   test('taken back, the stop tells its boards as they were planned', () => {

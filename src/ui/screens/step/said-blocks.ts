@@ -10,7 +10,10 @@ import { measuredRows } from './measured-rows.js';
 import { settingRows } from './setting-rows.js';
 import type { Work } from './work-rows.js';
 
-/** A few settings come before what to do; many are for looking up, and come after it. */
+/**
+ * A few settings come before what to do; many are for looking up, and come after it. Which board to take is
+ * wanted at every piece, and comes first however long it is.
+ */
 const FEW_SETTINGS = 4;
 
 type NoteStyle = { readonly columns: number; readonly shortNotes: boolean };
@@ -25,7 +28,12 @@ export function toldBlocks(work: Work, style: NoteStyle): readonly (readonly Row
     sayRows(work, columns),
     measuredRows(work, columns),
   ];
-  return settings.length <= FEW_SETTINGS ? [settings, ...said] : [...said, settings];
+  const isFirst = settings.length <= FEW_SETTINGS || isOfBoards(work);
+  return isFirst ? [settings, ...said] : [...said, settings];
+}
+
+function isOfBoards({ step }: Work): boolean {
+  return step.settings.some(({ boards }) => boards === true);
 }
 
 /** Pieces that were spoiled here and are not cut again yet, and what the new ones come from as the boards are now. */
