@@ -7,6 +7,8 @@ import { ACCENT, useLook } from '../theme.js';
 export type Row = {
   readonly text: string;
   readonly tone?: 'strong' | 'now' | 'heed';
+  /** Said in its place to those who listen; where it is empty, nothing is. */
+  readonly told?: string;
 };
 
 type RowsProps = {
@@ -21,13 +23,18 @@ export function Rows({ rows, width, height }: RowsProps) {
   const shown = rows.slice(0, Math.max(0, height)).map((row, number) => ({ ...row, number }));
   return (
     <Box flexDirection="column" width={width} flexShrink={0}>
-      {shown.map(({ text, tone, number }) => (
-        <Text key={number} wrap="truncate" {...styleOf(tone)}>
+      {shown.map(({ text, tone, told, number }) => (
+        <Text key={number} wrap="truncate" {...styleOf(tone)} {...toldAs(told)}>
           {cut(ascii ? toAscii(text) : text, width) || ' '}
         </Text>
       ))}
     </Box>
   );
+}
+
+function toldAs(told: Row['told']) {
+  if (told === undefined) return {};
+  return told === '' ? { 'aria-hidden': true } : { 'aria-label': told };
 }
 
 function styleOf(tone: Row['tone']) {

@@ -26,6 +26,7 @@ export function hints(state: StepState, at: Context): readonly KeyHint[] {
           ? [{ key: 'space', does: 'read on' }, BACK]
           : [{ key: 'space', does: 'back to the step' }]),
         { key: 'up/down', does: 'scroll' },
+        { key: 'v', does: 'picture' },
         ...READING.filter(({ kind }) => kind !== state.pane.kind).map(({ hint }) => hint),
       ];
     case 'picture':

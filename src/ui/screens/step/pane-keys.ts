@@ -6,6 +6,7 @@ import { isAtEnd, scrollTo } from '../../widgets/scroll.js';
 import { listRoom } from './list-rows.js';
 import { timerById, wasStarted } from './next-move.js';
 import { openInGlueUp } from './open-in-glue-up.js';
+import { picturePane } from './picture-frame.js';
 import { readingRoom } from './reading.js';
 import {
   asking,
@@ -42,6 +43,7 @@ export function pressReading(
     return withPane(state, { ...pane, top: scrollTo(pane.top, PAGE_DOWN, room) ?? pane.top });
   }
   if (closes(key) || isNext(key) || isSign(key, OPENED_BY[pane.kind])) return withPane(state, WORK);
+  if (isSign(key, 'v')) return withPane(state, picturePane({ build, step, at }));
   const other = READING_KINDS.find(kind => isSign(key, OPENED_BY[kind]));
   if (other !== undefined) return withPane(state, { kind: other, top: 0 });
   const top = scrollTo(pane.top, key, room);

@@ -1,7 +1,10 @@
+import { Box } from 'ink';
 import { textWidth } from '../../../text/width.js';
 import { cut } from '../../../text/wrap.js';
-import { Rows } from '../../widgets/rows.js';
+import { Picture } from '../../widgets/picture.js';
+import { type Row, Rows } from '../../widgets/rows.js';
 import { limitTop, scrollWords } from '../../widgets/scroll.js';
+import { BESIDE, pictureBeside } from './helper-picture.js';
 import { readingRoom, readingRows } from './reading.js';
 import type { ReadingKind } from './state.js';
 import type { Work } from './work-rows.js';
@@ -27,7 +30,13 @@ export function ReadingPane({ kind, top, work }: ReadingProps) {
   const nameWidth = columns - (position === '' ? 0 : textWidth(position) + 3);
   const text = [cut(name, nameWidth), position].filter(words => words !== '').join('   ');
   const lines = readingRows(kind, work).slice(limitTop(top, room));
+  const shown: readonly Row[] = [{ text, tone: 'strong' }, { text: '' }, ...lines];
+  const picture = kind === 'helper' ? pictureBeside(work) : undefined;
+  if (picture === undefined) return <Rows rows={shown} width={columns} height={rows} />;
   return (
-    <Rows rows={[{ text, tone: 'strong' }, { text: '' }, ...lines]} width={columns} height={rows} />
+    <Box>
+      <Rows rows={shown} width={BESIDE} height={rows} />
+      <Picture picture={picture} />
+    </Box>
   );
 }

@@ -5,8 +5,10 @@ import { plainer } from '../../widgets/facts.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
 import type { ScrollRoom } from '../../widgets/scroll.js';
 import { cautionsOf } from './briefing-pages.js';
-import { allWordRows, helperRows } from './helper-rows.js';
+import { pictureBelow } from './helper-picture.js';
+import { helperRows } from './helper-rows.js';
 import type { ReadingKind } from './state.js';
+import { allWordRows } from './word-rows.js';
 import type { Work } from './work-rows.js';
 
 /** Wider lines are hard to follow, however wide the window. */
@@ -23,10 +25,15 @@ export function readingRows(kind: ReadingKind, work: Work): readonly Row[] {
     case 'cautions':
       return allCautions(work, columns);
     case 'helper':
-      return helperRows(work, columns);
+      return withPicture(helperRows(work, columns), work);
     case 'words':
       return allWordRows(work, columns);
   }
+}
+
+function withPicture(rows: readonly Row[], work: Work): readonly Row[] {
+  const picture = pictureBelow(work);
+  return picture.length === 0 ? rows : [...rows, BLANK, ...picture];
 }
 
 /** The heading stands above what scrolls. */

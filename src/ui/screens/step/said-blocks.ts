@@ -37,7 +37,7 @@ function isOfBoards({ step }: Work): boolean {
 }
 
 /** Pieces that were spoiled here and are not cut again yet, and what the new ones come from as the boards are now. */
-function againRows({ step, build, at }: Work, columns: number): readonly Row[] {
+export function againRows({ step, build, at }: Work, columns: number): readonly Row[] {
   const marks = toCutAgain(step, build.progress).map(({ mark }) => mark);
   return [...new Set(marks)].flatMap((mark): readonly Row[] => {
     const count = marks.filter(it => it === mark).length;
@@ -56,12 +56,18 @@ function sayRows({ step, at }: Work, columns: number): readonly Row[] {
 function noteRows(work: Work, { columns, shortNotes }: NoteStyle): readonly Row[] {
   const plain = plainer(work.at.ascii);
   const notes = notesOf(work);
-  const whole = notes.flatMap(({ text }) => plainRows(hanging('Note: ', plain(text), columns)));
+  const whole = notesWhole(work, columns);
   const last = notes.at(-1);
   if (!shortNotes || whole.length < 2 || last === undefined) return whole;
   const end = notes.length === 1 ? '  (n: all of it)' : `  (n: all ${notes.length})`;
   const text = cut(`Note: ${plain(last.text)}`, columns - textWidth(end));
   return [{ text: `${text}${end}` }];
+}
+
+/** Notes about this step, every word of them. */
+export function notesWhole(work: Work, columns: number): readonly Row[] {
+  const plain = plainer(work.at.ascii);
+  return notesOf(work).flatMap(({ text }) => plainRows(hanging('Note: ', plain(text), columns)));
 }
 
 /** What was noted about a step, at work and at pauses, the oldest first. */
