@@ -2,17 +2,14 @@ import { closer, nextSide, type Sight, turned } from '../../pictures.js';
 import type { Build, Key, Outcome } from '../../screen.js';
 import { listAt, moveList } from '../../widgets/list.js';
 import { noteText } from '../../widgets/note-line.js';
-import { isAtEnd, scrollTo } from '../../widgets/scroll.js';
 import { listRoom } from './list-rows.js';
 import { timerById, wasStarted } from './next-move.js';
 import { openInGlueUp } from './open-in-glue-up.js';
-import { picturePane } from './picture-frame.js';
-import { readingRoom } from './reading.js';
+import { closes, isNext } from './pane-signs.js';
 import {
   asking,
   type Bench,
   type Pane,
-  type ReadingKind,
   recording,
   type StepBench,
   type StepState,
@@ -25,43 +22,6 @@ import {
 import { subjectOf } from './subject.js';
 
 type PaneOf<Kind extends Pane['kind']> = Extract<Pane, { readonly kind: Kind }>;
-
-/** Keys that close what lies over the step. */
-function closes(key: Key): boolean {
-  return ['escape', 'backspace', 'space', 'enter', 'left'].includes(key.name);
-}
-
-/** To be read on to its end and closed; the key that opened it closes it, and the others open what they do. */
-export function pressReading(
-  state: StepState,
-  pane: PaneOf<ReadingKind>,
-  key: Key,
-  { build, step, at }: StepBench,
-): Outcome<StepState> {
-  const room = readingRoom(pane.kind, { build, step, at });
-  if (isNext(key) && !isAtEnd(pane.top, room)) {
-    return withPane(state, { ...pane, top: scrollTo(pane.top, PAGE_DOWN, room) ?? pane.top });
-  }
-  if (closes(key) || isNext(key) || isSign(key, OPENED_BY[pane.kind])) return withPane(state, WORK);
-  if (isSign(key, 'v')) return withPane(state, picturePane({ build, step, at }));
-  const other = READING_KINDS.find(kind => isSign(key, OPENED_BY[kind]));
-  if (other !== undefined) return withPane(state, { kind: other, top: 0 });
-  const top = scrollTo(pane.top, key, room);
-  return top === undefined ? show(state) : withPane(state, { ...pane, top });
-}
-
-const PAGE_DOWN: Key = { name: 'page-down' };
-const READING_KINDS: readonly ReadingKind[] = ['why', 'cautions', 'helper', 'words'];
-const OPENED_BY: Readonly<Record<ReadingKind, string>> = {
-  why: 'w',
-  cautions: 'c',
-  helper: 'h',
-  words: 'g',
-};
-
-function isSign(key: Key, sign: string): boolean {
-  return key.name === 'character' && key.text === sign;
-}
 
 /** The picture over the whole screen, to be turned. */
 export function pressPicture(
@@ -103,10 +63,6 @@ export function pressTimers(
   const sure = pane.asked === timer.id && !isNext(key);
   if (doubtful && !sure) return withPane(state, { ...pane, asked: timer.id });
   return startTimer(state, timer, { step, build, at });
-}
-
-function isNext({ name }: Key): boolean {
-  return name === 'space' || name === 'enter' || name === 'page-down';
 }
 
 /** A line about this step; an empty one is no note. */

@@ -1,6 +1,7 @@
 import { nextToTakeBack } from '../../../workbook/taken-back.js';
 import type { Context, Key, Outcome } from '../../screen.js';
-import { pressList, pressNote, pressPicture, pressReading, pressTimers } from './pane-keys.js';
+import { pressList, pressNote, pressPicture, pressTimers } from './pane-keys.js';
+import { pressReading } from './reading-keys.js';
 import {
   type Bench,
   finish,
