@@ -46,7 +46,8 @@ export function draw(input: DrawInput, view: View): Drawing {
   const placed = model.parts
     .filter(({ id }) => bright.has(id) || standing.has(id))
     .map(part => ({ part, bright: bright.has(part.id) }));
-  return drawCorner({ view, placed, display, wall: true });
+  const { names } = input;
+  return drawCorner({ view, placed, display, wall: true, ...(names ? { names } : {}) });
 }
 
 /** The side from which most is seen of what is being added; the first of those where it is the same. */

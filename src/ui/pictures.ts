@@ -9,28 +9,22 @@ import {
   VIEWS,
 } from '../drawing/draw.js';
 import type { CornerView, Drawing, SquareView, View } from '../drawing/strokes.js';
-import { allParts } from '../drawing/view.js';
-import type { Display } from '../measure/quantities.js';
 import type { Model } from '../model/part.js';
-import type { StandingPot } from '../plan/planter.js';
 import { type CellPicture, setInCells } from './canvas.js';
 
 /** What is to be drawn; `id` names the parts that are bright and standing. */
 export type Subject = {
   readonly id: string;
-  readonly model: Model;
-  readonly display: Display;
-  readonly bright: readonly string[];
-  /** None: all the others stand there too. */
-  readonly standing: readonly string[] | undefined;
-  readonly pots?: readonly StandingPot[];
-  /** What boards are called, by part id. */
-  readonly names?: ReadonlyMap<string, string>;
-  /** How it is drawn from a corner, and of how many boards, where that is more than its boards in their places. */
+  readonly input: DrawInput;
+  /** How it is drawn from a corner, where that is more than its boards in their places. */
   readonly corner?: {
     readonly draw: (view: CornerView) => Drawing;
     readonly boards: number;
+    /** Boards are drawn off their places. */
+    readonly isApart: boolean;
   };
+  /** What has to be said under it from every side. */
+  readonly notes: readonly string[];
   readonly closeUps: () => readonly CloseUp[];
 };
 
@@ -60,7 +54,7 @@ const MOST_SET = 100;
 
 /** The subject from one side, set in the frame. */
 export function pictureOf(subject: Subject, sight: Sight, frame: Frame): SetPicture {
-  const { set } = keptOf(subject.model);
+  const { set } = keptOf(subject.input.model);
   const { columns, rows, ascii } = frame;
   const id = `${sight.view} ${sight.close} ${columns}x${rows} ${ascii} ${subject.id}`;
   const known = set.get(id);
@@ -84,17 +78,17 @@ const CELLS_FOR_A_BOARD = 30;
  * most is seen of what is bright; the front where nothing is.
  */
 export function bestSight(subject: Subject, frame: Frame): Sight {
-  if (subject.bright.length === 0) return whole('front');
-  const { corner, standing } = subject;
+  if (subject.input.bright.size === 0) return whole('front');
+  const { corner } = subject;
   const isRoomy =
     corner !== undefined && frame.columns * frame.rows >= corner.boards * CELLS_FOR_A_BOARD;
-  if (isRoomy && standing !== undefined) {
+  if (isRoomy && corner.isApart) {
     const sight = whole('corner-right');
     const { leftOut = 1 } = pictureOf(subject, sight, frame);
     if (leftOut <= THICKET && drawingOf(subject, sight).patches.length > 0) return sight;
   }
-  const { sides } = keptOf(subject.model);
-  const side = sides.get(subject.id) ?? fullestSide(drawInput(subject));
+  const { sides } = keptOf(subject.input.model);
+  const side = sides.get(subject.id) ?? fullestSide(subject.input);
   sides.set(subject.id, side);
   return whole(side);
 }
@@ -133,14 +127,14 @@ export function hasCloseUps(subject: Subject): boolean {
 }
 
 function closeUpsOf(subject: Subject): readonly CloseUp[] {
-  const { closeUps } = keptOf(subject.model);
+  const { closeUps } = keptOf(subject.input.model);
   const known = closeUps.get(subject.id) ?? subject.closeUps();
   closeUps.set(subject.id, known);
   return known;
 }
 
 function drawingOf(subject: Subject, { view, close }: Sight): Drawing {
-  const { drawings } = keptOf(subject.model);
+  const { drawings } = keptOf(subject.input.model);
   const id = `${view} ${close} ${subject.id}`;
   const known = drawings.get(id);
   if (known !== undefined) return known;
@@ -153,27 +147,8 @@ function drawn(subject: Subject, { view, close }: Sight): Drawing {
   const closeUp = closeUpsOf(subject)[close - 1];
   if (closeUp !== undefined) return closeUp.draw(isCorner(view) ? view : 'corner-right');
   if (isCorner(view) && subject.corner !== undefined) return subject.corner.draw(view);
-  return draw(drawInput(subject), view);
-}
-
-function drawInput({
-  model,
-  display,
-  bright,
-  standing,
-  pots = [],
-  names = new Map(),
-}: Subject): DrawInput {
-  const stands = standing === undefined ? allParts(model) : new Set(standing);
-  return {
-    model,
-    display,
-    bright: new Set(bright),
-    standing: stands,
-    onlyCut: standing === undefined,
-    pots,
-    names,
-  };
+  const drawing = draw(subject.input, view);
+  return { ...drawing, notes: [...drawing.notes, ...subject.notes] };
 }
 
 function keptOf(model: Model): Kept {

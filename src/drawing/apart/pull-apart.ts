@@ -45,17 +45,22 @@ const WAYS: readonly Side[] = [
 export function pullApart({ bright, standing, held, contacts }: Apart): readonly Pulled[] {
   const all = bounds([...bright, ...standing].map(({ box }) => box));
   if (all === undefined) return [];
-  let left = unitsOf(bright, held);
+  const isBright = new Set(bright);
+  const beneath = standing.filter(part => !isBright.has(part));
+  const units = unitsOf([...beneath, ...bright], held);
+  let left = units.filter(unit => unit.every(part => isBright.has(part)));
+  // What hangs together with something that stands there stands there, too.
+  const fixed = units.filter(unit => !left.includes(unit)).flat();
   const rounds: { unit: Unit; way: Side }[][] = [];
   while (left.length > 0) {
-    const there = [...standing.filter(part => !bright.includes(part)), ...left.flat()];
+    const there = [...fixed, ...left.flat()];
     const round = comingOff(left, there, contacts);
     if (round.length === 0) break;
     rounds.push(round);
     const gone = new Set(round.map(({ unit }) => unit));
     left = left.filter(unit => !gone.has(unit));
     // The last unit needs no pulling where nothing else is there: it is what the others are set on.
-    if (left.length === 1 && there.every(part => bright.includes(part))) break;
+    if (left.length === 1 && fixed.length === 0) break;
   }
   const most = Math.max(...AXES.map(axis => extent(all, axis)));
   const step = Math.min(MOST, Math.max(LEAST, most * SHARE));

@@ -1,9 +1,8 @@
 import { draw, fullestSide } from '../../drawing/draw.js';
 import { drawingOf } from '../../drawing/drawings.js';
-import { potsOf } from '../../drawing/pots.js';
-import { stepSubject } from '../../drawing/step-subject.js';
+import { squareInput } from '../../drawing/step-drawing.js';
+import { stepScene } from '../../drawing/step-scene.js';
 import type { Drawing } from '../../drawing/strokes.js';
-import { allParts } from '../../drawing/view.js';
 import type { Mm } from '../../measure/quantities.js';
 import type { Plan, Step } from '../../plan/plan.js';
 import { showsWhole } from '../kept-drawings.js';
@@ -60,15 +59,7 @@ export function wherePiece(step: Step, { drawings, measure }: Pack, room: Room):
 
 /** The square view that shows most of what is added. */
 function figuresView(step: Step, plan: Plan): Drawing {
-  const { model, display } = plan;
-  const { bright, standing } = stepSubject(step);
-  const input = {
-    model,
-    display,
-    bright: new Set(bright),
-    standing: standing === undefined ? allParts(model) : new Set(standing),
-    onlyCut: standing === undefined,
-    pots: potsOf(plan, step),
-  };
+  // Names stand on the picture beside it.
+  const input = { ...squareInput(plan, stepScene(plan, step)), names: new Map<string, string>() };
   return draw(input, fullestSide(input));
 }

@@ -1,6 +1,7 @@
 import { assemblyDrawings } from '../../../drawing/apart/assembly-drawings.js';
 import { jointDrawings, screwDrawings } from '../../../drawing/joint/joint-drawings.js';
 import { sectionDrawings } from '../../../drawing/section/section-drawings.js';
+import { allParts } from '../../../drawing/view.js';
 import type { Plan } from '../../../plan/plan.js';
 import type { Subject } from '../../pictures.js';
 
@@ -9,10 +10,8 @@ export function planSubject(plan: Plan): Subject {
   const { model, display } = plan;
   return {
     id: 'whole piece',
-    model,
-    display,
-    bright: [],
-    standing: undefined,
+    input: { model, display, bright: new Set(), standing: allParts(model) },
+    notes: [],
     closeUps: () => [
       ...sectionDrawings(plan),
       ...assemblyDrawings(plan),
