@@ -43,38 +43,41 @@ function largeRows(
   const digits = bigDigits(big.text);
   const width = textWidth(digits[0] ?? '');
   const room = columns - width - GAP;
-  if (room < LEAST_BESIDE) {
+  const bar = tallyRows(tally, room);
+  const beside = [...wrap(big.caption, room), '', ...bar.map(({ text }) => text)];
+  if (room < LEAST_BESIDE || beside.length > digits.length) {
     return [
-      ...digits.map(strong),
+      ...toldOnce(digits, big.text),
       ...wrap(big.caption, columns).map(strong),
       ...tallyRows(tally, columns),
     ];
   }
-  const beside = [
-    ...wrap(big.caption, room),
-    '',
-    ...tallyRows(tally, room).map(({ text }) => text),
-  ];
-  if (beside.length > digits.length) {
-    return [
-      ...digits.map(strong),
-      ...wrap(big.caption, columns).map(strong),
-      ...tallyRows(tally, columns),
-    ];
-  }
-  return digits.map((line, at) =>
-    strong(`${padEnd(line, width + GAP)}${beside[at] ?? ''}`.trimEnd()),
+  const lines = digits.map((line, at) =>
+    `${padEnd(line, width + GAP)}${beside[at] ?? ''}`.trimEnd(),
   );
+  const counted = tally === undefined ? '' : `. ${tallyWords(tally)}`;
+  return toldOnce(lines, `${big.text}: ${big.caption}${counted}`);
+}
+
+/** Figures drawn of blocks are no words: who listens hears once what they are. */
+function toldOnce(lines: readonly string[], words: string): readonly Row[] {
+  return lines.map((line, at) => ({ ...strong(line), told: at === 0 ? words : '' }));
+}
+
+function tallyWords({ done, count: all, of }: TallySoFar): string {
+  return `${done} of ${count(all, of)}`;
 }
 
 /** `7 of 12 pieces` and a bar of twelve. */
 function tallyRows(tally: TallySoFar | undefined, columns: number): readonly Row[] {
   if (tally === undefined) return [];
-  const words = `${tally.done} of ${count(tally.count, tally.of)}`;
+  const words = tallyWords(tally);
   const bar = `${'█'.repeat(tally.done)}${'░'.repeat(tally.count - tally.done)}`;
-  if (tally.count > LONGEST_BAR) return [strong(words)];
-  if (words.length + 2 + tally.count <= columns) return [strong(`${words}  ${bar}`)];
-  return tally.count <= columns ? [strong(words), strong(bar)] : [strong(words)];
+  if (tally.count > LONGEST_BAR || tally.count > columns) return [strong(words)];
+  if (words.length + 2 + tally.count <= columns) {
+    return [{ ...strong(`${words}  ${bar}`), told: words }];
+  }
+  return [strong(words), { ...strong(bar), told: '' }];
 }
 
 function strong(text: string): Row {
