@@ -74,7 +74,7 @@ test('one key at the step opens it', () => {
     usedOn(stepScreen, AT_POSTS).state,
     usedOn(stepScreen, AT_POSTS).at,
   );
-  expect(hints).toContainEqual(expect.objectContaining({ key: 's', does: 'measured' }));
+  expect(hints).toContainEqual(expect.objectContaining({ key: 's', does: 'tape' }));
 });
 
 test('taken back, it is named by its length, in one row of a small window', () => {

@@ -36,6 +36,8 @@ function briefHints(move: Briefing, work: Work, top: number): readonly KeyHint[]
 
 /** More than these besides the ones that are always there crowd the foot. */
 const MOST = 7;
+/** With fewer there is room for what one looks up. */
+const FEW = 5;
 
 /** In the order in which they are needed: where there are too many, the last ones give way. */
 function stepHints(move: Move, work: Work): readonly KeyHint[] {
@@ -56,7 +58,8 @@ function stepHints(move: Move, work: Work): readonly KeyHint[] {
     ...(open && CAN_GO_WRONG.includes(step.phase) ? [MISTAKE] : []),
     ...sightHints(work),
   ];
-  return all.slice(0, MOST);
+  const rest = [PLAN, WHY].slice(0, Math.max(0, FEW - all.length));
+  return [...all, ...rest].slice(0, MOST);
 }
 
 /** At the saw from the first piece on; frames and gaps once they are put together. */
@@ -101,8 +104,10 @@ export function numberKeys(count: number): string {
 const CAN_GO_WRONG: readonly Phase[] = ['cut', 'notch', 'dry-fit', 'assemble', 'finish', 'place'];
 
 const COUNT: KeyHint = { key: '+ -', does: 'count' };
-const MEASURE: KeyHint = { key: 's', does: 'measured' };
+const MEASURE: KeyHint = { key: 's', does: 'tape' };
 const DAY: KeyHint = { key: 'y', does: 'the day' };
+const PLAN: KeyHint = { key: 'b', does: 'plan, lists' };
+const WHY: KeyHint = { key: 'w', does: 'why' };
 const BEFORE: KeyHint = { key: 'backspace', does: 'step before' };
 const LIST: KeyHint = { key: 'l', does: 'list of steps' };
 const MISTAKE: KeyHint = { key: 'm', does: 'mistake' };
@@ -112,7 +117,7 @@ const SCROLL: KeyHint = { key: 'up/down', does: 'scroll' };
 const REST: readonly KeyHint[] = [
   LIST,
   PICTURE,
-  { key: 'w', does: 'why' },
+  WHY,
   { key: 'h', does: 'helper' },
   { key: 'g', does: 'all words of the trade' },
   { key: 'n', does: 'a note about the step' },
@@ -123,7 +128,7 @@ const REST: readonly KeyHint[] = [
   { key: 't', does: 'timers' },
   { key: 'c', does: 'cautions' },
   { key: 'd', does: 'done anyway' },
-  { key: 'b', does: 'plan' },
+  PLAN,
   BEFORE,
   { key: 'right', does: 'look ahead' },
   SCROLL,
@@ -142,7 +147,7 @@ function isSignedOffHere({ page }: Briefing): boolean {
 const BIG_KEY: Readonly<Record<Move['kind'], string>> = {
   brief: 'understood',
   count: 'one more',
-  check: 'right, tick',
+  check: 'right',
   'start-timer': 'start timer',
   wait: 'wait',
   'measure-first': 'measure it',
