@@ -2,7 +2,15 @@ import { formatBoardLength } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
 import { sameLength } from '../measure/tolerance.js';
 import type { Plan } from './plan.js';
-import { afterCuts, plannedRack, type Rack, type RackBoard, relabeled, spare } from './rack.js';
+import {
+  afterCuts,
+  afterLoss,
+  plannedRack,
+  type Rack,
+  type RackBoard,
+  relabeled,
+  spare,
+} from './rack.js';
 import { partedRack } from './rack-parted.js';
 import { type Replanned, replan } from './replan.js';
 import type { Setting } from './setting.js';
@@ -46,7 +54,7 @@ export function rackNow(section: string, { plan, work, setting }: Bench): RackNo
     before.then.set(key, next);
     return next;
   }, first);
-  const sawn = sawnSince(rack, steps, { from: cut, to: work, lost: undefined });
+  const sawn = sawnSince(rack, steps, { from: cut, to: work });
   return { rack: relabeled(sawn, stillNeeded(plan, section, work)), last };
 }
 
@@ -65,8 +73,9 @@ function afterChange(
 ): Changed {
   const change = upTo.at(-1);
   if (change === undefined) return before;
-  const lost = change.kind === 'spoiled' ? lengthOf(change.step, steps) : undefined;
-  const sawn = sawnSince(before.rack, steps, { from: before.cut, to: change, lost });
+  const lost = change.kind === 'spoiled' ? lengthOf(change, steps) : undefined;
+  const good = sawnSince(before.rack, steps, { from: before.cut, to: change });
+  const sawn = lost === undefined ? good : afterLoss(good, lost);
   const needed = stillNeeded(plan, sawn.section, { ...change, rackChanges: upTo });
   const hasRemains = change.kind === 'spoiled' && change.left > 0;
   const last = replan(changedRack(sawn, change, setting), { needed, setting, hasRemains });
@@ -106,27 +115,27 @@ function keyOf(change: RackChange): string {
   return key;
 }
 
-function lengthOf(id: string, steps: readonly CutStep[]): Mm | undefined {
-  return steps.find(({ step }) => step.id === id)?.length;
+/** A measured width may have made other lengths, and with them other steps, of pieces with the same mark. */
+function lengthOf({ step, mark }: SpoiledPiece, steps: readonly CutStep[]): Mm | undefined {
+  const cutting = steps.find(it => it.step.id === step);
+  const row = steps.flatMap(({ rows }) => rows).find(it => it.mark === mark);
+  return cutting?.length ?? row?.length.value;
 }
 
 type Sawing = {
   readonly from: CutSoFar;
   readonly to: CutSoFar;
-  /** Length of a piece that was sawn and is not among the good ones. */
-  readonly lost: Mm | undefined;
 };
 
 /** A count that was set back does not bring wood back. */
-function sawnSince(rack: Rack, steps: readonly CutStep[], { from, to, lost }: Sawing): Rack {
+function sawnSince(rack: Rack, steps: readonly CutStep[], { from, to }: Sawing): Rack {
   const lengths = steps
     .map(({ length }) => length)
     .filter((length, at, all) => all.findIndex(it => sameLength(it, length)) === at);
   return lengths.reduce((now, length) => {
     const it = { section: rack.section, length };
     const good = goodOfLength(steps, to, it) - goodOfLength(steps, from, it);
-    const spoiled = lost !== undefined && sameLength(lost, length) ? 1 : 0;
-    return afterCuts(now, length, good + spoiled);
+    return afterCuts(now, length, good);
   }, rack);
 }
 

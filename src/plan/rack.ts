@@ -130,21 +130,37 @@ export function afterCuts(rack: Rack, length: Mm, count: number): Rack {
   return { ...rack, boards };
 }
 
-/** The board once the cut at that place of its list is made: squared first where no end of it is yet. */
+/** The board once the cut at that place of its list is made, at another length where one is given: squared first where no end of it is yet. */
 export function sawn(
   board: RackBoard,
   at: number,
   { kerf, trim }: Pick<Rack, 'kerf' | 'trim'>,
+  length = board.cuts[at]?.length ?? 0,
 ): RackBoard {
-  const cut = board.cuts[at];
-  if (cut === undefined) return board;
+  if (board.cuts[at] === undefined) return board;
   const squared = isFresh(board) ? trim + kerf : 0;
   return {
     ...board,
     kind: board.kind === 'remains' || board.kind === 'stretch' ? board.kind : 'started',
-    length: Math.max(0, board.length - squared - cut.length - kerf),
+    length: Math.max(0, board.length - squared - length - kerf),
     cuts: board.cuts.toSpliced(at, 1),
   };
+}
+
+/**
+ * The rack after one piece of that length was sawn and lost. Where none of that length is planned any more, since a
+ * measured width made others of them, it came in the place of the one that is nearest in length.
+ */
+export function afterLoss(rack: Rack, length: Mm): Rack {
+  const off = (cut: RackCut) => Math.abs(cut.length - length);
+  const nearest = Math.min(...rack.boards.flatMap(({ cuts }) => cuts.map(off)));
+  const place = rack.boards.findIndex(({ cuts }) =>
+    cuts.some(cut => sameLength(off(cut), nearest)),
+  );
+  const board = rack.boards[place];
+  if (board === undefined) return rack;
+  const at = board.cuts.findIndex(cut => sameLength(off(cut), nearest));
+  return { ...rack, boards: rack.boards.with(place, sawn(board, at, rack, length)) };
 }
 
 type Named = Pick<RackBoard, 'name' | 'kind' | 'stretch'>;

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readArguments } from '../../../src/commands/arguments.js';
 import { showCommand } from '../../../src/commands/show.js';
-import { inches } from '../../../src/measure/inch.js';
+import { inches, toInches } from '../../../src/measure/inch.js';
 import type { Plan, Step } from '../../../src/plan/plan.js';
 import { rackNow } from '../../../src/plan/rack-now.js';
 import { cutStepsOf, stillNeeded } from '../../../src/plan/work-so-far.js';
@@ -75,6 +75,47 @@ test('one key at the step opens it', () => {
     usedOn(stepScreen, AT_POSTS).at,
   );
   expect(hints).toContainEqual(expect.objectContaining({ key: 's', does: 'tape' }));
+});
+
+describe('a width that is measured after slips', () => {
+  const slip = (good: number): Event => ({
+    kind: 'piece-spoiled',
+    atMs,
+    step: stepNamed('at 17 in').id,
+    section: '2x4',
+    mark: NEW.plan.cutList.find(({ uses }) => uses.includes('planter_box.side.post'))?.mark ?? '',
+    what: 'split',
+    left: 0,
+    good,
+    then: '',
+    buy: '',
+  });
+  const wood = ({ plan, ...build }: Build) => {
+    const boards = rackNow('2x4', benchOf({ plan, ...build }))?.rack.boards ?? [];
+    const numbers = NEW.plan.purchases.find(({ section }) => section === '2x4')?.boards.length ?? 0;
+    const there = boards.filter(({ number = Infinity }) => number <= numbers);
+    return there.reduce((sum, { length }) => sum + toInches(length), 0);
+  };
+
+  // A tape takes no wood and brings none back: 17 in and a blade are gone with each of the pieces that were lost. A
+  // board that was not begun before and is now, or the other way, has 3/8 in of squaring more or less.
+  test.each([
+    ['two posts lost before the first good one', 0, 2],
+    ['one lost beside five good ones', 5, 1],
+    ['two lost beside five good ones', 5, 2],
+  ])('finds the boards as they were left: %s', (_, good, lost) => {
+    const build = benchBuild([
+      visited('at 17 in'),
+      ...(good === 0 ? [] : [counted('at 17 in', good)]),
+      ...Array.from({ length: lost }, () => slip(good)),
+    ]);
+    const after = usedOn(measureScreen, build).press(
+      `${row(build, 'Width of the 2x4')} "3-3/8" enter enter end space`,
+    ).build;
+    expect(after.progress.found.measured.size).toBe(1);
+    expect(wood(after)).toBeGreaterThan(wood(build) - 0.4);
+    expect(wood(after)).toBeLessThan(wood(build) + 0.4);
+  });
 });
 
 test('taken back, it is named by its length, in one row of a small window', () => {
