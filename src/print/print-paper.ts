@@ -34,12 +34,18 @@ export function layOut({ plan, build, paper, fonts, madeAtMs }: PaperAsk): LaidO
 
 /** The plan on paper as one PDF, the pages numbered, the cover with a list of the parts. */
 export async function printPaper(ask: PaperAsk, out: LaidOut = layOut(ask)): Promise<Uint8Array> {
-  const { pack, writer, title } = out;
-  const { pages, paper } = ask;
+  return out.writer.write(paperSheets(ask, out));
+}
+
+/** The sheets of the paper with all that stands on them, before they are written. */
+export function paperSheets(
+  { pages, paper }: PaperAsk,
+  { pack, title }: LaidOut,
+): readonly Sheet[] {
   const parts = pages.flatMap(name => (name === 'cover' ? [] : [PARTS[name](pack)]));
   const cover = pages.includes('cover') ? coverSheets(pack, parts) : [];
   const sheets = [...cover, ...parts.flat()];
-  return writer.write(sheets.map((sheet, at) => withFoot(sheet, at + 1, { title, paper, sheets })));
+  return sheets.map((sheet, at) => withFoot(sheet, at + 1, { title, paper, sheets }));
 }
 
 /** The cover is set twice: where the parts begin depends on how long it is. */

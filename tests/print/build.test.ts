@@ -1,52 +1,18 @@
 import { beforeAll, describe, expect, test } from 'vitest';
-import { makeExample } from '../../src/commands/make-example.js';
-import { MILLIMETERS, SIXTEENTHS } from '../../src/measure/displays.js';
-import { MEASURED } from '../../src/measure/figure.js';
-import { figure } from '../../src/measure/figure-text.js';
-import { inches } from '../../src/measure/inch.js';
+import { MILLIMETERS } from '../../src/measure/displays.js';
 import { makePlan } from '../../src/plan/make-plan.js';
-import type { Plan } from '../../src/plan/plan.js';
 import { printPaper } from '../../src/print/print-paper.js';
-import { progressOf } from '../../src/workbook/progress.js';
-import { record } from '../../src/workbook/start-workbook.js';
-import { PRINTED_MS, paperAsk } from '../support/paper.js';
+import { BUILD, buildInProgress, NOTE, planned } from '../support/build-on-paper.js';
+import { paperAsk } from '../support/paper.js';
 import { HAS_POPPLER, NEEDS_POPPLER, pdfPages } from '../support/poppler.js';
-import { project, projectText } from '../support/projects.js';
-
-const BENCH = project('planter-bench');
-const KEPT = { recipe: BENCH, text: projectText('planter-bench') };
-const NOTE = 'The left panel is the one with the knot.';
-const STARTED = makeExample(KEPT, SIXTEENTHS, PRINTED_MS);
-const WORKBOOK = record(STARTED, {
-  kind: 'note-written',
-  atMs: PRINTED_MS,
-  step: 'dry-fit',
-  text: NOTE,
-});
-const BUILD = { workbook: WORKBOOK, progress: progressOf(WORKBOOK.events) };
-
-function planned(): Plan {
-  const made = makePlan(BENCH, WORKBOOK.answers, SIXTEENTHS);
-  if (!made.ok) throw new Error('the example can be planned');
-  return made.plan;
-}
-
-/** A board that came out thinner than its label, as a tape showed it. */
-function withMeasured(plan: Plan): Plan {
-  const measures = plan.measures.map(row =>
-    row.id === '2x4.width'
-      ? { ...row, measured: figure(inches(3 + 7 / 16), 'mm', 'with the tape', MEASURED) }
-      : row,
-  );
-  return { ...plan, measures };
-}
+import { project } from '../support/projects.js';
 
 describe.skipIf(!HAS_POPPLER)(`a build in progress on paper${NEEDS_POPPLER}`, () => {
   let pages: readonly string[] = [];
   const page = (title: string) => pages.find(text => text.trimStart().startsWith(title)) ?? '';
 
   beforeAll(async () => {
-    pages = pdfPages(await printPaper(paperAsk({ plan: withMeasured(planned()), build: BUILD })));
+    pages = pdfPages(await printPaper(paperAsk(buildInProgress())));
   }, 60_000);
 
   test('says on the cover whose it is and how far it has come', () => {
@@ -83,7 +49,7 @@ describe.skipIf(!HAS_POPPLER)(`a build in progress on paper${NEEDS_POPPLER}`, ()
 
 describe.skipIf(!HAS_POPPLER)(`a plan in millimeters on A4${NEEDS_POPPLER}`, () => {
   test('shows no inch beside boards and joints', async () => {
-    const made = makePlan(BENCH, WORKBOOK.answers, MILLIMETERS);
+    const made = makePlan(project('planter-bench'), BUILD.workbook.answers, MILLIMETERS);
     if (!made.ok) throw new Error('the example can be planned');
     const pdf = await printPaper(paperAsk({ plan: made.plan, pages: ['boards', 'joints'] }));
     const text = pdfPages(pdf).join('\n');

@@ -1,5 +1,6 @@
 import { SQUARE_VIEWS } from '../../drawing/draw.js';
 import type { NamedDrawing } from '../../drawing/drawings.js';
+import type { Mm } from '../../measure/quantities.js';
 import { beside, bound, type Piece } from '../sheet/piece.js';
 import { drawingPiece, type Room } from '../sheet/set-drawing.js';
 import { headingPieces, type Measure, titlePieces, wordPieces } from '../sheet/set-words.js';
@@ -13,10 +14,15 @@ export function viewPieces({ drawings, measure }: Pack): readonly Piece[] {
   const square = of('views').filter(it => SQUARE_VIEWS.some(view => view === it.of));
   return [
     ...titlePieces('From all sides', measure),
-    ...square.map(it => viewPiece(it, { width: measure.width, height: 58 }, measure)),
+    ...square.map(it => viewPiece(it, { width: measure.width, height: heightOf(it) }, measure)),
     ...pairs(of('sections'), 'Cut through', measure),
     ...pairs(of('assemblies'), 'Pulled apart', measure),
   ];
+}
+
+/** From above the arrow toward the wall stands over the piece. */
+function heightOf({ of }: NamedDrawing): Mm {
+  return of === 'above' ? 78 : 56;
 }
 
 /** Two drawings side by side in a row, the heading over the first. */
