@@ -33,10 +33,14 @@ export function stopWords(
     return [
       `It is within ${formatLength(FIRST_MAY_BE_OFF.value, finer(display))} of ${wanted}: cut all at this stop.`,
     ];
-  const away = is === 'short' ? 'away from the blade' : 'toward the blade';
+  if (is === 'long')
+    return [
+      `Move the stop ${off} toward the blade and clamp it again.`,
+      'Cut this piece again at the new stop: nothing is lost.',
+      `Measure it once more and enter it. Only then the others at ${wanted}.`,
+    ];
   return [
-    `Move the stop ${off} ${away} and clamp it again.`,
-    ...(is === 'long' ? ['Cut this piece again at the new stop: nothing is lost.'] : []),
+    `Move the stop ${off} away from the blade and clamp it again.`,
     `Cut one, measure it, enter it. Only then the others at ${wanted}.`,
   ];
 }

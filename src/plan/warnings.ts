@@ -74,13 +74,16 @@ function isClose({ verdict }: HoldRow): boolean {
   return verdict === 'look again';
 }
 
-/** Only what comes first of each; the rest stands beside the sum. */
+/** Only what comes first of each, once; the rest stands beside the sum. */
 function closeCalls(rows: readonly HoldRow[]): readonly string[] {
   if (rows.length === 0) return [];
   const said = rows.map(
     ({ say, verdict, better }) => `${say}: ${verdict}. ${better.split(/(?<=\.) /)[0]}`,
   );
-  return [...said, 'The sums of these loads, and who has to be asked, are on the page of fit.'];
+  return [
+    ...new Set(said),
+    'The sums of these loads, and who has to be asked, are on the page of fit.',
+  ];
 }
 
 /** A gap that goes wrong in some month; told shortly, the sum stands on the page of spacings. */

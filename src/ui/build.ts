@@ -3,9 +3,9 @@ import { toldToday } from '../plan/told-day.js';
 import { problemWords } from '../recipe/problem-words.js';
 import { atBench, isSameBench } from '../workbook/at-bench.js';
 import type { Event } from '../workbook/events.js';
-import { progressOf } from '../workbook/progress.js';
+import { advance, progressOf } from '../workbook/progress.js';
 import { record } from '../workbook/start-workbook.js';
-import type { Progress, Workbook } from '../workbook/workbook.js';
+import type { Progress } from '../workbook/workbook.js';
 import type { Build } from './screen.js';
 import type { Loaded, Services } from './services.js';
 
@@ -57,12 +57,18 @@ export function onToldDay(
 
 /** The build after these events: planned anew where something was measured, or was taken back. */
 export function recorded(build: Build, events: readonly Event[], planner: Planner): Build {
-  return followed(build, events.reduce(record, build.workbook), planner);
+  const workbook = events.reduce(record, build.workbook);
+  const progress = events.reduce<Progress | undefined>(
+    (now, event) => (event.kind === 'taken-back' ? undefined : now && advance(now, event)),
+    build.progress,
+  );
+  return followed(build, { workbook, progress: progress ?? progressOf(workbook.events) }, planner);
 }
 
+type Later = Pick<Build, 'workbook' | 'progress'>;
+
 /** The same build with a journal that went on from its own. */
-export function followed(build: Build, workbook: Workbook, planner: Planner): Build {
-  const progress = progressOf(workbook.events);
+export function followed(build: Build, { workbook, progress }: Later, planner: Planner): Build {
   const same = isSameBench(build.progress, progress);
   const made = same
     ? undefined

@@ -1,3 +1,4 @@
+import { progressOf } from '../workbook/progress.js';
 import { followed, openBuild } from './build.js';
 import type { Program } from './program.js';
 import type { Key } from './screen.js';
@@ -17,8 +18,11 @@ export function lookedAgain(program: Program, services: Services): Program {
   if (build === undefined || !isLooking(program)) return program;
   const found = services.look(build.workbook.id);
   if (!found.ok || found.workbook.events.length === build.workbook.events.length) return program;
-  if (found.recipe === build.recipe)
-    return { ...program, build: followed(build, found.workbook, services) };
+  const { workbook } = found;
+  if (found.recipe === build.recipe) {
+    const progress = progressOf(workbook.events);
+    return { ...program, build: followed(build, { workbook, progress }, services) };
+  }
   const opened = openBuild(found, services);
   return opened.ok ? { ...program, build: opened.build } : program;
 }

@@ -173,6 +173,11 @@ describe('frame boards an eighth too thin', () => {
     expect(PLANNED.fit.some(({ id }) => id === 'keepers')).toBe(false);
   });
 
+  test('tell each thing to look at once', () => {
+    expect(thin.warnings.filter(words => /notch at its end/.test(words))).toHaveLength(1);
+    expect(new Set(thin.warnings).size).toBe(thin.warnings.length);
+  });
+
   // By hand: seat 18 in; slats of 1-3/8 in lie on rails at 16-5/8 in. Feet of 1-3/8 in: end panels 15-1/4 in high, and
   // the planter 22 - 1-3/8 = 20-5/8 in. Half a rail of 3-1/2 in goes over each end of a post.
   test('keep the seat and the rim where they were drawn: posts take what slat and foot lack', () => {

@@ -194,6 +194,8 @@ describe('the first piece at a stop', () => {
   test('1/16 in long: it goes toward the blade, and nothing is lost', () => {
     const lines = linesOf(AT_POSTS, '1 "17-1/16" enter');
     expect(lines).toMatch(/Move the stop 1\/16 in toward the blade[\s\S]*nothing is lost/);
+    expect(lines).toMatch(/Measure it once more/);
+    expect(lines).not.toMatch(/Cut one, measure it/);
   });
 
   test.each(['17', '16-31/32', '17-1/32'])(
