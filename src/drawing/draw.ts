@@ -4,7 +4,7 @@ import type { StandingPot } from '../plan/planter.js';
 import { CORNER_SIGHTS } from './corner/corner-sight.js';
 import { drawCorner } from './corner/corner-view.js';
 import type { CornerView, Drawing, SquareView, View } from './strokes.js';
-import { areaSeen, drawView } from './view.js';
+import { areaSeen, drawView, type ViewInput } from './view.js';
 
 /** All views, the square ones first; the corner views in the order of quarter turns. */
 export const SQUARE_VIEWS: readonly SquareView[] = ['front', 'end', 'above'];
@@ -29,8 +29,8 @@ export type DrawInput = {
   readonly standing: ReadonlySet<string>;
   /** Pots that are set in. */
   readonly pots?: readonly StandingPot[];
-  /** Boards that are being added stand nowhere yet: they are shown in the finished piece. */
-  readonly onlyCut?: boolean;
+  /** Which figures matter; the whole where nothing is added. */
+  readonly figures?: ViewInput['dimensions'];
   /** What boards are called, by part id. */
   readonly names?: ReadonlyMap<string, string>;
 };
@@ -39,8 +39,7 @@ export type DrawInput = {
 export function draw(input: DrawInput, view: View): Drawing {
   const { model, display, bright, standing } = input;
   if (!isCorner(view)) {
-    const adding = input.onlyCut === true ? 'lengths' : 'added';
-    const dimensions = bright.size > 0 ? adding : 'overall';
+    const dimensions = bright.size > 0 ? (input.figures ?? 'added') : 'overall';
     return drawView({ ...input, view, dimensions });
   }
   const placed = model.parts

@@ -47,9 +47,11 @@ export function drawStepCorner(
 
 /** The same seen squarely, to be drawn from any side. */
 export function squareInput({ model, display }: Plan, scene: StepScene): DrawInput {
-  const { bright, standing, onlyCut, pots, names } = scene;
+  const { bright, standing, onlyCut, isFinished, pots, names } = scene;
+  // Of a piece that stands nowhere yet its length matters; of what is finished only the whole.
+  const figures = isFinished ? 'overall' : onlyCut ? 'lengths' : 'added';
   const ids = (parts: StepScene['bright']) => new Set(parts.map(({ id }) => id));
-  return { model, display, bright: ids(bright), standing: ids(standing), onlyCut, pots, names };
+  return { model, display, bright: ids(bright), standing: ids(standing), figures, pots, names };
 }
 
 /** Pots clear of all wood: they are set in last, from above. */

@@ -9,6 +9,7 @@ import { showsWhole } from '../kept-drawings.js';
 import { beside, lower, type Piece, piece } from '../sheet/piece.js';
 import { drawingPiece, type Room } from '../sheet/set-drawing.js';
 import { wordPieces } from '../sheet/set-words.js';
+import { SIZE } from '../sheet/type.js';
 import type { Pack } from './pack.js';
 
 const GAP = 6;
@@ -31,7 +32,10 @@ export function picturePieces(step: Step, pack: Pack): SetPictures {
     const room = { width: half, height: high };
     const left = drawingPiece(corner, room, measure.rule);
     const right = drawingPiece(figures, room, measure.rule);
-    return [{ ...beside(left, right, half + GAP), above: 3 }];
+    return [
+      { ...beside(left, right, half + GAP), above: 3 },
+      ...corner.notes.flatMap(note => wordPieces(note, measure, { size: SIZE.small, above: 1 })),
+    ];
   };
 }
 
