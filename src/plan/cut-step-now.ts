@@ -61,6 +61,16 @@ export function againFrom(
   return `${again}: from ${boards}.${then.join('')}`;
 }
 
+/** The board that the piece comes from that is cut next: `no. 4`. Nothing where all boards are as planned. */
+export function nextFrom(step: Step, bench: Bench): string | undefined {
+  const found = cuttingNow(step, bench);
+  if (found === undefined) return undefined;
+  const { cutting, rack } = found;
+  const mark = marksInOrder(cutting, bench.work)[goodPieces(cutting, bench.work)];
+  const [next] = mark === undefined ? [] : givers(mark, 1, rack.boards);
+  return next && benchName(next.board);
+}
+
 type CuttingNow = { readonly cutting: CutStep; readonly rack: Rack };
 
 /** A step that cuts, with the boards of its section; nothing where all boards are as planned. */

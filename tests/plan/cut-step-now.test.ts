@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { againFrom, settingsNow } from '../../src/plan/cut-step-now.js';
+import { againFrom, nextFrom, settingsNow } from '../../src/plan/cut-step-now.js';
 import type { Step } from '../../src/plan/plan.js';
 import type { WorkSoFar } from '../../src/plan/work-so-far.js';
 import { step } from '../support/journal.js';
@@ -39,6 +39,7 @@ function stopAt(length: number, work: WorkSoFar) {
   const bench = { plan, setting, work };
   return {
     lines: settingsNow(step, bench).map(({ name, text }) => `${name}: ${text}`),
+    next: nextFrom(step, bench),
     again: (mark: string, count = 1) => againFrom({ mark, count }, step, bench),
   };
 }
@@ -90,6 +91,18 @@ describe('a stop tells its boards by what lies on the rack', () => {
       'Mark B: 7 x slat, 6 to go: 1 from the rest of no. 3, 3 from no. 4, 1 from no. 5, 1 from a new 8 ft board (to buy)',
     );
     expect(again('B')).toBe('1 x B, cut last: from a new 8 ft board (to buy).');
+  });
+
+  // By hand: of board 3 two slats are cut and the third is next; then 40 in of board 4, then board 5, then the new one.
+  test.each([
+    [2, 'the rest of no. 3'],
+    [3, 'no. 4 up to 40 in'],
+    [4, 'no. 5'],
+    [5, 'a new 8 ft board (to buy)'],
+    [7, undefined],
+  ] as const)('with %i slats cut, the next one is from %s', (cut, from) => {
+    const bad = parting({ 45: 2 }, { place: 3, from: 40, to: 96 });
+    expect(stopAt(30, { ...bad, ...cutSoFar({ 45: 2, 30: cut }) }).next).toBe(from);
   });
 
   // A tired builder has forgotten by then that its like were notched days ago.

@@ -1,9 +1,11 @@
 import { formatMinutes } from '../../../measure/duration.js';
+import { nextFrom } from '../../../plan/cut-step-now.js';
 import { nextMark } from '../../../plan/piece-mark.js';
 import { cutStepsOf } from '../../../plan/work-so-far.js';
 import { count } from '../../../text/plural.js';
 import { textWidth } from '../../../text/width.js';
 import { cut } from '../../../text/wrap.js';
+import { benchOf } from '../../bench-of.js';
 import { plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
 import type { BriefingPage } from './briefing-pages.js';
@@ -48,7 +50,7 @@ const BRIEFED: Readonly<Record<BriefingPage['kind'], string>> = {
   refresh: 'Space: answered well, signed off   (c: read all of it)',
 };
 
-/** What is written on the piece under the saw; how the first one is entered. */
+/** What is written on the piece under the saw, and after a slip its board; how the first one is entered. */
 function besideWords(move: Move, { step, build }: Work): string {
   const waits = move.kind === 'check' && asksForFirst(move, step);
   if (move.kind !== 'count' && !waits) return '';
@@ -56,7 +58,8 @@ function besideWords(move: Move, { step, build }: Work): string {
   if (cutting === undefined) return '';
   if (waits) return '   (s: enter what it measures)';
   const mark = nextMark(cutting, build.progress);
-  return mark === undefined ? '' : `, marked ${mark}`;
+  const from = nextFrom(step, benchOf(build));
+  return mark === undefined ? '' : `, marked ${mark}${from === undefined ? '' : `, from ${from}`}`;
 }
 
 /** What a row needs beside the words: where in a long step one is. */
