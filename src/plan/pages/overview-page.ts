@@ -24,7 +24,17 @@ export function overviewPage(plan: Plan): Page {
   };
 }
 
-export function overviewFacts(plan: Plan): readonly Fact[] {
+function overviewFacts(plan: Plan): readonly Fact[] {
+  return [...wholeFacts(plan), ...measuredFacts(plan)];
+}
+
+/** Where the real wood was not as planned. */
+export function measuredFacts(plan: Plan): readonly Fact[] {
+  return plan.measures.flatMap(row => measuredFact(row, plan));
+}
+
+/** What the piece is, in figures. */
+export function wholeFacts(plan: Plan): readonly Fact[] {
   const { overall, weight, display, time } = plan;
   const boards = plan.purchases.reduce((sum, it) => sum + boughtCount(it), 0);
   const pieces = plan.cutList.reduce((sum, row) => sum + row.count, 0);
@@ -45,7 +55,6 @@ export function overviewFacts(plan: Plan): readonly Fact[] {
       because: time.hands.because,
     },
     { name: 'Longest wait', text: longestWait(plan) },
-    ...plan.measures.flatMap(row => measuredFact(row, plan)),
   ];
 }
 

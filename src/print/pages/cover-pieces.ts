@@ -1,7 +1,6 @@
 import { drawingOf } from '../../drawing/drawings.js';
-import { formatLength } from '../../measure/format-length.js';
 import type { Mm } from '../../measure/quantities.js';
-import { overviewFacts } from '../../plan/pages/overview-page.js';
+import { measuredFacts, wholeFacts } from '../../plan/pages/overview-page.js';
 import { doneCount } from '../../workbook/next-step.js';
 import { type Mark, words } from '../sheet/mark.js';
 import { beside, bound, lower, type Piece, piece } from '../sheet/piece.js';
@@ -31,7 +30,7 @@ export function coverPieces(pack: Pack, entries: readonly Entry[]): readonly Pie
       { size: SIZE.small, above: 4 },
     ),
     // Last, since they may go on over the page; the list of pages must not.
-    ...measuredFacts(pack),
+    ...factPieces(measuredFacts(plan), measure),
     ...warningPieces(pack),
   ];
 }
@@ -47,7 +46,7 @@ function cornerPieces({ drawings, measure }: Pack): readonly Piece[] {
 function frontPiece({ plan, drawings, measure }: Pack): Piece {
   const half = measure.width / 2;
   const { rule } = measure;
-  const facts = bound(factPieces(overviewFacts(plan), { rule, width: half - 4 }, SIZE.table));
+  const facts = bound(factPieces(wholeFacts(plan), { rule, width: half - 4 }, SIZE.table));
   const drawing = drawingOf(drawings, 'views', 'front');
   if (drawing === undefined) return lower(facts, 4);
   const front = drawingPiece(drawing, { width: half, height: 44 }, rule);
@@ -59,21 +58,6 @@ function buildPieces({ build, plan, measure }: Pack): readonly Piece[] {
   const done = doneCount(plan.steps, build.progress);
   const text = `${build.workbook.name}: ${done} of ${plan.steps.length} steps done`;
   return wordPieces(text, measure, { size: 14, bold: true, above: 1 });
-}
-
-/** Where the real wood was not as planned. */
-function measuredFacts({ plan, measure }: Pack): readonly Piece[] {
-  const facts = plan.measures.flatMap(({ say, planned, measured }) =>
-    measured === undefined
-      ? []
-      : [
-          {
-            name: 'Measured',
-            text: `${say}: ${formatLength(measured.value, plan.display)}, planned ${formatLength(planned.value, plan.display)}`,
-          },
-        ],
-  );
-  return factPieces(facts, measure);
 }
 
 function warningPieces({ plan, measure }: Pack): readonly Piece[] {

@@ -26,8 +26,9 @@ export function shoppingPieces(pack: Pack): readonly Piece[] {
     ...headingPieces('Screws, glue, sealer', measure),
     ...tablePieces(hardwareTable(plan, bought), measure),
     ...headingPieces('Before you pay for a board', measure),
-    ...BEFORE_PAYING.flatMap(item => itemPieces(item, 'box', measure)),
-    ...realSizes(plan).flatMap(item => itemPieces(item, 'box', measure)),
+    ...[...BEFORE_PAYING, ...realSizes(plan)].flatMap(item =>
+      itemPieces(item, bought ? 'ticked' : 'box', measure),
+    ),
   ];
 }
 
