@@ -40,11 +40,10 @@ export type Bench = { readonly plan: Plan; readonly work: WorkSoFar; readonly se
  * that the plan does not buy. The same work gives the same rack.
  */
 export function rackNow(section: string, { plan, work, setting }: Bench): RackNow | undefined {
-  const planned = plannedRack(plan, section, setting);
-  if (planned === undefined) return undefined;
+  const first = firstOf(section, { plan, setting });
+  if (first === undefined) return undefined;
   const steps = cutStepsOf(plan).filter(step => step.section === section);
   const own = work.rackChanges.filter(change => change.section === section);
-  const first = firstOf(plan, section, planned);
   const { rack, last, cut } = own.reduce((before, change, at) => {
     const key = keyOf(change);
     const known = before.then.get(key);
@@ -74,8 +73,7 @@ function afterChange(
   const change = upTo.at(-1);
   if (change === undefined) return before;
   const lost = change.kind === 'spoiled' ? lengthOf(change, steps) : undefined;
-  const good = sawnSince(before.rack, steps, { from: before.cut, to: change });
-  const sawn = lost === undefined ? good : afterLoss(good, lost);
+  const sawn = sawnSince(before.rack, steps, { from: before.cut, to: change, lost });
   const needed = stillNeeded(plan, sawn.section, { ...change, rackChanges: upTo });
   const hasRemains = change.kind === 'spoiled' && change.left > 0;
   const last = replan(changedRack(sawn, change, setting), { needed, setting, hasRemains });
@@ -93,11 +91,18 @@ type Branch = Changed & { readonly then: Map<string, Branch> };
 
 const roots = new WeakMap<Plan, Map<string, Branch>>();
 
-/** The rack of a section before anything happened to it. */
-function firstOf(plan: Plan, section: string, rack: Rack): Branch {
+/** The rack of a section before anything happened to it; undefined where the plan buys none of it. */
+function firstOf(
+  section: string,
+  { plan, setting }: Pick<Bench, 'plan' | 'setting'>,
+): Branch | undefined {
   const known = roots.get(plan) ?? new Map<string, Branch>();
   roots.set(plan, known);
-  const root = known.get(section) ?? { rack, last: undefined, cut: NOTHING_CUT, then: new Map() };
+  const found = known.get(section);
+  if (found !== undefined) return found;
+  const rack = plannedRack(plan, section, setting);
+  if (rack === undefined) return undefined;
+  const root: Branch = { rack, last: undefined, cut: NOTHING_CUT, then: new Map() };
   known.set(section, root);
   return root;
 }
@@ -125,17 +130,21 @@ function lengthOf({ step, mark }: SpoiledPiece, steps: readonly CutStep[]): Mm |
 type Sawing = {
   readonly from: CutSoFar;
   readonly to: CutSoFar;
+  /** Length of a piece that was sawn and is not among the good ones; it may have been among them before. */
+  readonly lost?: Mm | undefined;
 };
 
 /** A count that was set back does not bring wood back. */
-function sawnSince(rack: Rack, steps: readonly CutStep[], { from, to }: Sawing): Rack {
+function sawnSince(rack: Rack, steps: readonly CutStep[], { from, to, lost }: Sawing): Rack {
   const lengths = steps
     .map(({ length }) => length)
     .filter((length, at, all) => all.findIndex(it => sameLength(it, length)) === at);
   return lengths.reduce((now, length) => {
     const it = { section: rack.section, length };
     const good = goodOfLength(steps, to, it) - goodOfLength(steps, from, it);
-    return afterCuts(now, length, good);
+    const isLost = lost !== undefined && sameLength(lost, length) && good >= 0;
+    const cut = afterCuts(now, length, good);
+    return isLost ? afterLoss(cut, length) : cut;
   }, rack);
 }
 
