@@ -67,3 +67,13 @@ describe('a note left at the pause', () => {
     expect(seen(events)).toContain('Note: blade is dull');
   });
 });
+
+/** The label of a Type I glue: 8 to 10 min open. Whoever brushes has to see it without scrolling. */
+test('how long the glue stays open is seen at 80 by 24 while joints are closed, the tape comes after', () => {
+  const glue: readonly Event[] = [
+    { kind: 'day-told', atMs: TUESDAY_MS, work: 'glue' },
+    { kind: 'step-visited', atMs: TUESDAY_MS, step: 'end-corners' },
+  ];
+  const used = usedWith(stepScreen, contextWith(buildAfter([...SAWING, ...glue], BENCH)));
+  expect(viewLines(stepScreen, used.state, used.at).join('\n')).toMatch(/^Close within +8 min/m);
+});

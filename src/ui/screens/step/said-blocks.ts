@@ -22,14 +22,10 @@ type NoteStyle = { readonly columns: number; readonly shortNotes: boolean };
 export function toldBlocks(work: Work, style: NoteStyle): readonly (readonly Row[])[] {
   const { columns } = style;
   const settings = settingRows(work, columns);
-  const said = [
-    againRows(work, columns),
-    noteRows(work, style),
-    sayRows(work, columns),
-    measuredRows(work, columns),
-  ];
+  const said = [againRows(work, columns), noteRows(work, style), sayRows(work, columns)];
+  const tape = measuredRows(work, columns);
   const isFirst = settings.length <= FEW_SETTINGS || isOfBoards(work);
-  return isFirst ? [settings, ...said] : [...said, settings];
+  return isFirst ? [settings, ...said, tape] : [...said, settings, tape];
 }
 
 function isOfBoards({ step }: Work): boolean {

@@ -30,7 +30,7 @@ function briefHints(move: Briefing, work: Work, top: number): readonly KeyHint[]
     { key: 'space', does: unread ? 'read on' : bigKeyDoes(move) },
     ...(move.page.kind === 'refresh' ? [{ key: 'f', does: 'another helper' }] : []),
     ...cautionHint(work),
-    ...timerHint(work),
+    ...waitHint(work),
   ];
 }
 
@@ -77,8 +77,11 @@ function sightHints(work: Work): readonly KeyHint[] {
 }
 
 /** The timers of the step, or of another one that is waited for. */
-function timerHint({ step, build, at }: Work): readonly KeyHint[] {
-  if (step.timers.length > 0) return [{ key: 't', does: 'timer' }];
+function timerHint(work: Work): readonly KeyHint[] {
+  return work.step.timers.length > 0 ? [{ key: 't', does: 'timer' }] : waitHint(work);
+}
+
+function waitHint({ build, at }: Work): readonly KeyHint[] {
   const waiting = build.progress.timers.some(timer => !isUp(timer, at.nowMs));
   return waiting ? [{ key: 't', does: 'timers' }] : [];
 }
