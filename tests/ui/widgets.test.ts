@@ -1,11 +1,14 @@
 import fc from 'fast-check';
+import { renderToString } from 'ink';
+import { createElement } from 'react';
 import { describe, expect, test } from 'vitest';
 import { wantsAscii } from '../../src/ui/ascii-mode.js';
 import { hintRows } from '../../src/ui/hint-rows.js';
 import type { Key } from '../../src/ui/screen.js';
+import { LookProvider } from '../../src/ui/theme.js';
 import { fieldOf, fieldText, typeInto } from '../../src/ui/widgets/field.js';
 import { LIST_TOP, listPosition, moveList } from '../../src/ui/widgets/list.js';
-import { cleanLine } from '../../src/ui/widgets/text-line.js';
+import { cleanLine, TextLine } from '../../src/ui/widgets/text-line.js';
 import { windowSize } from '../../src/ui/window-size.js';
 
 const MOVES = ['up', 'down', 'page-up', 'page-down', 'home', 'end'] as const;
@@ -107,3 +110,15 @@ test('a terminal that does not know its width counts as 80 by 24', () => {
   expect(windowSize({ columns: 0, rows: 0 })).toEqual({ columns: 80, rows: 24 });
   expect(windowSize({ columns: 120, rows: 40 })).toEqual({ columns: 120, rows: 40 });
 });
+
+test.each([
+  [true, 'nothing to remember'],
+  [false, '(nothing to remember)'],
+])(
+  "a hint in an empty line is no text of one's own: with styles %s it reads %s",
+  (styled, expected) => {
+    const line = createElement(TextLine, { value: '', hint: 'nothing to remember' });
+    const look = createElement(LookProvider, { value: { ascii: false, styled } }, line);
+    expect(renderToString(look).replace(/\u001b\[[\d;]*m/g, '')).toBe(expected);
+  },
+);

@@ -1,18 +1,22 @@
 import TextInput from 'ink-text-input';
 import { usePress } from '../press.js';
+import { useLook } from '../theme.js';
 
 type TextLineProps = { readonly value: string; readonly hint?: string };
 
 /**
- * A line for a name or a note. What it holds goes to the screen as `typed`, enter as `enter`; control
+ * A line for a note. What it holds goes to the screen as `typed`, enter as `enter`; control
  * characters never get into the value.
  */
 export function TextLine({ value, hint = '' }: TextLineProps) {
   const press = usePress();
+  const { styled } = useLook();
+  // Without styles a hint would look like something that was typed.
+  const placeholder = styled || hint === '' ? hint : `(${hint})`;
   return (
     <TextInput
       value={value}
-      placeholder={hint}
+      placeholder={placeholder}
       onChange={text => {
         const { line, ended } = cleanLine(text);
         press({ name: 'typed', text: line });
