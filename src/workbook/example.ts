@@ -13,14 +13,14 @@ const LEFT_MINUTES = 12;
 /**
  * The journal of a build that stands half-way through its second evening at `nowMs`: yesterday's
  * session done and closed with a note, half of today's done, the next step begun. A timer of the last
- * step done has 12 minutes left.
+ * step done has 12 minutes left. Nobody stops with a glue-up half closed.
  */
 export function exampleEvents(plan: Plan, nowMs: number): readonly Event[] {
   const [first, second] = plan.time.sessions.map(({ steps }) => stepsOf(plan, steps));
   const before = plan.steps.filter(({ phase }) => phase === 'plan' || phase === 'buy');
   const yesterday = [...before, ...(first ?? [])].filter(step => second?.includes(step) !== true);
   const today = second ?? [];
-  const half = today.slice(0, Math.ceil(today.length / 2));
+  const half = today.slice(0, stopIn(today));
   const startedAtMs = nowMs - DAY_MS - lengthMs(yesterday);
   const resumedAtMs = nowMs - lengthMs(half) - 5 * MINUTE_MS;
   const events: readonly Event[] = [
@@ -38,6 +38,18 @@ export function exampleEvents(plan: Plan, nowMs: number): readonly Event[] {
     ...timersOf(half.at(-1), nowMs),
   ];
   return [...events].sort((one, other) => one.atMs - other.atMs);
+}
+
+/**
+ * How many of these steps are done when it is shown: about half. Best where clamps were just put on and the work that
+ * goes on beside them can be left after any piece; never at a step that is glued and clamped in one go.
+ */
+function stopIn(today: readonly Step[]): number {
+  const places = today.map((_, at) => at).slice(Math.floor(today.length / 2));
+  const isFree = (at: number) =>
+    today[at]?.timers.length === 0 && (today[at]?.tally?.count ?? 0) > 1;
+  const besideClamps = places.find(at => isFree(at) && (today[at - 1]?.timers.length ?? 0) > 0);
+  return besideClamps ?? places.find(isFree) ?? Math.ceil(today.length / 2);
 }
 
 function stepsOf({ steps }: Plan, ids: readonly string[]): readonly Step[] {

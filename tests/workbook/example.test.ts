@@ -20,6 +20,24 @@ describe('the example build', () => {
     expect(tally?.done).toBeLessThan(tally?.count ?? 0);
   });
 
+  // Open time of wood glue, some minutes, by any label: a joint that is brushed has to be closed and clamped.
+  test.each([3, 4, 5, 6])(
+    'stops beside clamps and never in a glue-up, in evenings of %i h',
+    value => {
+      const plan = planOf(project('planter-bench'), { session_hours: { kind: 'hours', value } });
+      const progress = progressOf(exampleEvents(plan, NOW));
+      const current = currentStep(plan.steps, progress);
+      expect(current?.timers).toEqual([]);
+    },
+  );
+
+  test('has clamps on that come off while somebody looks', () => {
+    const [timer] = PROGRESS.timers;
+    if (timer === undefined) throw new Error('no timer runs');
+    expect(timer.name).toMatch(/^Clamps/);
+    expect(remainingMinutes(timer, NOW)).toBeCloseTo(12);
+  });
+
   test('has nothing in its journal that has not happened yet, and in order', () => {
     const times = EVENTS.map(event => event.atMs);
     expect(times).toEqual([...times].sort((a, b) => a - b));
