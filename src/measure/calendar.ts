@@ -1,5 +1,6 @@
 import { capital } from './capital.js';
 import { type Parsed, parsed, quoted, unreadable } from './parsed.js';
+import { DAY_MS } from './spans.js';
 
 /** A day of the calendar, `2026-12-04`. */
 export type CalendarDay = string;
@@ -8,7 +9,6 @@ export const WEEKDAYS = ['mon', 'tue', 'wed', 'thu', 'fri', 'sat', 'sun'] as con
 export type Weekday = (typeof WEEKDAYS)[number];
 
 const MONTHS = 'jan feb mar apr may jun jul aug sep oct nov dec'.split(' ');
-const DAY_MS = 24 * 60 * 60_000;
 const HINT = 'Write year, month and day, such as 2026-12-04, or Dec 4 2026.';
 const NUMBERS = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
 const MONTH_FIRST = /^([a-z]{3,9})\.? (\d{1,2})(?:st|nd|rd|th)?,? (\d{4})$/;

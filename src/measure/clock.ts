@@ -1,7 +1,7 @@
 import { type Parsed, parsed, quoted, unreadable } from './parsed.js';
 import type { Minutes } from './quantities.js';
+import { DAY } from './spans.js';
 
-const DAY: Minutes = 24 * 60;
 const HINT = 'Write it such as 17:40 or 5:40 pm.';
 const TEXT = /^(\d{1,2})(?::(\d\d))?\s*(am|pm|a\.m\.|p\.m\.)?$/;
 

@@ -1,8 +1,8 @@
 import { type Parsed, parsed, quoted, unreadable } from './parsed.js';
 import type { Minutes } from './quantities.js';
+import { DAY } from './spans.js';
 
 const HOUR: Minutes = 60;
-const DAY: Minutes = 24 * HOUR;
 const YEAR: Minutes = 365 * DAY;
 const HINT = 'Write it such as 90 min, 1.5 h, 1:30 or 2 d 3 h.';
 

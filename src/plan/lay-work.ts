@@ -1,5 +1,6 @@
 import { formatMinutes } from '../measure/duration.js';
 import type { Minutes } from '../measure/quantities.js';
+import { DAY } from '../measure/spans.js';
 import { checkSchedule } from '../solve/schedule/check-schedule.js';
 import { planSchedule } from '../solve/schedule/plan-schedule.js';
 import type { Schedule, ScheduleProblem } from '../solve/schedule/problem.js';
@@ -7,11 +8,8 @@ import type { Session, Step, Turn } from './plan.js';
 import { sealHours } from './seal-hours.js';
 import type { SessionDay } from './session-days.js';
 import type { SessionHabit, Setting } from './setting.js';
+import { STOOD_OUT } from './step-lasts.js';
 import { type Longest, type Piece, piecesOf, tasksOf, type Work, waitsOf } from './work-pieces.js';
-
-const DAY: Minutes = 24 * 60;
-/** Waits shorter than this are stood out beside the work. */
-const WORTH_LEAVING: Minutes = 45;
 
 /** Those who are there, and when the saws rest. */
 export type LaidFor = Pick<Setting, 'people' | 'helper'> & {
@@ -176,7 +174,7 @@ function standsOf(own: readonly Stretch[], ends: Minutes) {
     .filter(({ isLast }) => isLast)
     .flatMap(({ step, to }) =>
       step.timers
-        .filter(({ minutes }) => minutes >= WORTH_LEAVING && to + minutes > ends)
+        .filter(({ minutes }) => minutes >= STOOD_OUT && to + minutes > ends)
         .map(({ id, name, minutes }) => ({ timer: id, name, minutes, until: to + minutes })),
     );
 }

@@ -21,7 +21,7 @@ export type SessionDay = {
   readonly to: Minutes;
 };
 
-/** Past this many days without one, nobody works any more. */
+/** No day of work within a year and a month: nobody works any more. A judgment of ours; it only ends the search. */
 const LONGEST_BREAK = 400;
 
 /**

@@ -6,6 +6,7 @@ import { type Species, speciesNamed } from '../materials/species.js';
 import { type CalendarDay, WEEKDAYS } from '../measure/calendar.js';
 import { inches } from '../measure/inch.js';
 import type { Display, Minutes, Mm } from '../measure/quantities.js';
+import { DAY } from '../measure/spans.js';
 import type { Answers, Offer, OnHand, WorkDay } from '../recipe/values.js';
 
 /** What the standard questions settle for the whole plan; each falls back to what is usual. */
@@ -97,7 +98,6 @@ function hoursOf(answers: Answers): number {
 
 /** After work and supper; a guess of ours, asked first of all. */
 const USUAL_FROM: Minutes = 18 * 60;
-const MIDNIGHT: Minutes = 24 * 60;
 /** From memory, unchecked: many towns want quiet from 22:00. Asked, since the rule of the house decides. */
 const USUAL_NOISE_UNTIL: Minutes = 22 * 60;
 
@@ -112,7 +112,7 @@ function habitOf(answers: Answers, length: Minutes): SessionHabit {
     days: days.map(day => ({
       on: day.on,
       from: day.from ?? from,
-      to: day.to ?? Math.min(from + length, MIDNIGHT),
+      to: day.to ?? Math.min(from + length, DAY),
     })),
     noiseUntil: clockOf(answers, 'noise_until', USUAL_NOISE_UNTIL),
   };

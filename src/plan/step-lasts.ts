@@ -16,8 +16,8 @@ const AROUND = 1.25;
  */
 const WITH_TWO: Readonly<Record<HelperShare, number>> = { all: 0.55, some: 0.75, none: 1 };
 
-/** Longer waits are left to fall between sessions, or other work is done meanwhile. */
-const STOOD_OUT: Minutes = 45;
+/** Longer waits are left to fall between sessions, or other work is done meanwhile; common practice. */
+export const STOOD_OUT: Minutes = 45;
 
 /** Talking, measuring the place, buying and handing over last as long as they last. */
 const TALK: readonly Step['phase'][] = ['plan', 'buy', 'hand-over'];

@@ -1,5 +1,6 @@
 import { COMMON_PRACTICE, COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
+import { DAY } from '../measure/spans.js';
 import { laidWords } from './laid-words.js';
 import { type Laid, layWork } from './lay-work.js';
 import type { Session, Step, TimePlan } from './plan.js';
@@ -66,7 +67,7 @@ export function workOf(steps: readonly Step[]): readonly Work[] {
   }));
 }
 
-/** More days than this are not looked at. */
+/** More days than this are not looked at; a judgment of ours, far past any build. */
 const MOST_DAYS = 120;
 
 /** As many days as the work could ever spread over, each wait and each step on a day of its own. */
@@ -75,7 +76,7 @@ export function daysFor(steps: readonly Step[], { sessions }: Setting) {
   const shortest = Math.max(30, Math.min(...sessions.days.map(({ from, to }) => to - from)));
   const waitDays = steps
     .flatMap(({ timers }) => timers)
-    .reduce((sum, timer) => sum + Math.ceil(timer.minutes / (24 * 60)), 0);
+    .reduce((sum, timer) => sum + Math.ceil(timer.minutes / DAY), 0);
   const count = Math.ceil((2 * minutes) / shortest) + waitDays + 4;
   return sessionDays(sessions, Math.min(MOST_DAYS, count));
 }

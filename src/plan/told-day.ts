@@ -1,4 +1,5 @@
 import type { Celsius, Minutes } from '../measure/quantities.js';
+import { HOUR_MS } from '../measure/spans.js';
 
 /** Work that a day has to suit. */
 export type DayWork = 'glue' | 'seal';
@@ -23,8 +24,8 @@ export type ToldDay = Weather & { readonly atMs: number };
 
 export type ToldDays = { readonly [Work in DayWork]?: ToldDay };
 
-/** What was told holds for one session: next day it is asked again. */
-const HOLDS_MS = 12 * 60 * 60_000;
+/** What was told holds for one session: next day it is asked again. Half a day is a judgment of ours. */
+const HOLDS_MS = 12 * HOUR_MS;
 
 /** The day as it was told, where that still holds. */
 export function toldToday(days: ToldDays, work: DayWork, nowMs: number): ToldDay | undefined {

@@ -1,3 +1,4 @@
+import { HOUR_MS, MINUTE_MS } from '../measure/spans.js';
 import { ringsAtMs } from '../workbook/timers.js';
 import type { Timer } from '../workbook/workbook.js';
 import type { Build, ShelfLine } from './screen.js';
@@ -11,8 +12,6 @@ export type Alarm = {
   readonly elsewhere: string | undefined;
 };
 
-const MINUTE_MS = 60_000;
-const HOUR_MS = 60 * MINUTE_MS;
 /** Rung at the end, then twice more, a minute apart. */
 const BELLS_MS = [0, MINUTE_MS, 2 * MINUTE_MS];
 

@@ -1,8 +1,7 @@
 import { formatMinutes } from '../measure/duration.js';
+import { MINUTE_MS } from '../measure/spans.js';
 import type { Event } from '../workbook/events.js';
 import type { Build } from './screen.js';
-
-const MINUTE_MS = 60_000;
 
 /** Moves running waits with a clock that was set back by so many ms, and says so. */
 export type SetBack = { readonly events: readonly Event[]; readonly notice: string };

@@ -76,11 +76,13 @@ const CLAMPED_UNTIL = 'Leave everything as it stands until then.';
 
 /** When the newest glue has its full strength; none where it has it already. */
 export function curedAtMs({ workbook, plan }: Pick<Leaving, 'workbook' | 'plan'>) {
-  const cureMs = plan.glue.cureTime.value * 60_000;
+  const cures = plan.glue.cureTime.value;
   const glued = standingEvents(workbook.events)
     .filter(event => event.kind === 'timer-started')
     .filter(event => stepOf(event.step, plan)?.phase === 'assemble')
-    .map(({ atMs, lastsMinutes }) => atMs + Math.max(cureMs, lastsMinutes * 60_000));
+    .map(({ atMs, lastsMinutes }) =>
+      endsAtMs({ startedAtMs: atMs, lastsMinutes: Math.max(cures, lastsMinutes) }),
+    );
   return glued.length === 0 ? undefined : Math.max(...glued);
 }
 

@@ -1,3 +1,4 @@
+import { HOUR_MS } from '../measure/spans.js';
 /** Two clocks read at once: the one on the wall (epoch ms), and one that only ever runs on. */
 export type Clocks = { readonly wallMs: number; readonly steadyMs: number };
 
@@ -10,7 +11,6 @@ export type ClockChange =
   | 'set forward';
 
 const SECOND_MS = 1000;
-const HOUR_MS = 3_600_000;
 /** Time servers nudge a clock by less than this; it does no harm to a wait. */
 const NUDGE_MS = 5 * SECOND_MS;
 /** Longer than anybody leaves a lid shut in the middle of a build. */

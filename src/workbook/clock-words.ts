@@ -1,6 +1,6 @@
 import type { CalendarDay } from '../measure/calendar.js';
+import { DAY_MS } from '../measure/spans.js';
 
-const DAY_MS = 24 * 60 * 60_000;
 /** Further away than this a weekday alone could be taken for the wrong week. */
 const WEEKDAYS_MS = 6 * DAY_MS;
 

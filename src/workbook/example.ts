@@ -1,10 +1,9 @@
 import type { Celsius } from '../measure/quantities.js';
+import { DAY_MS, MINUTE_MS } from '../measure/spans.js';
 import type { Plan, Step } from '../plan/plan.js';
 import type { Event } from './events.js';
 import { timerStarted } from './timers.js';
 
-const MINUTE_MS = 60_000;
-const DAY_MS = 24 * 60 * MINUTE_MS;
 /** Invented: the garage of the example, by the thermometer on its wall. */
 const WARM: Celsius = 20;
 /** What a running timer has left when the example is opened, so that one need not wait for it. */

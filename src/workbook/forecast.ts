@@ -1,5 +1,6 @@
 import { type CalendarDay, dayNumber } from '../measure/calendar.js';
 import type { Minutes } from '../measure/quantities.js';
+import { DAY, MINUTE_MS } from '../measure/spans.js';
 import { layWork } from '../plan/lay-work.js';
 import type { Plan, Session } from '../plan/plan.js';
 import { sessionDays } from '../plan/session-days.js';
@@ -12,9 +13,7 @@ import { type Pace, paceOf } from './pace.js';
 import { endsAtMs } from './timers.js';
 import type { Progress, Workbook } from './workbook.js';
 
-const DAY: Minutes = 24 * 60;
-const MINUTE_MS = 60_000;
-/** More days than this are not looked at. */
+/** More days than this are not looked at; a judgment of ours. */
 const MOST_DAYS = 60;
 
 export type Forecast = {

@@ -1,10 +1,10 @@
+import { DAY_MS } from '../measure/spans.js';
 import type { CareDays } from '../plan/pages/care-sheet-page.js';
 import type { Plan } from '../plan/plan.js';
 import { dayWords, monthWords } from './clock-words.js';
 import type { Event } from './events.js';
 import { standingEvents } from './taken-back.js';
 
-const DAY_MS = 24 * 3_600_000;
 /** Common practice: after four weeks new wood has settled. */
 export const SETTLED_DAYS = 28;
 const YEAR_DAYS = 365.25;

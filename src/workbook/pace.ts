@@ -1,11 +1,11 @@
 import type { Minutes } from '../measure/quantities.js';
+import { MINUTE_MS } from '../measure/spans.js';
 import type { Step } from '../plan/plan.js';
 import type { Phase } from '../recipe/recipe.js';
 import type { Event } from './events.js';
 import type { Progress } from './workbook.js';
 import { workedUntil } from './worked-time.js';
 
-const MINUTE_MS = 60_000;
 /** Weight of the plan against what really happened, as if so much had been done just as planned. A judgment of ours. */
 const TRUST_IN_PLAN: Minutes = 60;
 /** Nobody is that much faster or slower for long; beyond it the journal was not kept. */

@@ -1,4 +1,5 @@
 import type { Minutes } from '../measure/quantities.js';
+import { MINUTE_MS } from '../measure/spans.js';
 import type { Step } from '../plan/plan.js';
 import type { Event } from './events.js';
 import {
@@ -13,8 +14,6 @@ import { standingEvents } from './taken-back.js';
 import { thisSession } from './this-session.js';
 import { endsAtMs, isUp, ringing } from './timers.js';
 import type { Progress, Timer, Workbook } from './workbook.js';
-
-const MINUTE_MS = 60_000;
 
 /** What somebody needs to hear who comes back after days. */
 export type Recap = {

@@ -1,17 +1,20 @@
 import { formatMinutes } from '../measure/duration.js';
 import type { Minutes } from '../measure/quantities.js';
+import { MINUTE_MS } from '../measure/spans.js';
 import type { Step, StepTimer } from '../plan/plan.js';
 import { clockWords } from './clock-words.js';
 import type { Event } from './events.js';
 import type { Progress, Timer } from './workbook.js';
 
-const MINUTE_MS = 60_000;
 const HOUR: Minutes = 60;
 /** From here on "12 min left" gives way to the time on the clock. */
 const COUNTED_MINUTES: Minutes = 2 * HOUR;
 
 /** The instant, in epoch ms, at which it rings. */
-export function endsAtMs({ startedAtMs, lastsMinutes }: Timer): number {
+export function endsAtMs({
+  startedAtMs,
+  lastsMinutes,
+}: Pick<Timer, 'startedAtMs' | 'lastsMinutes'>): number {
   return startedAtMs + lastsMinutes * MINUTE_MS;
 }
 

@@ -1,3 +1,4 @@
+import { MINUTE_MS } from '../measure/spans.js';
 import type { Event } from './events.js';
 import type { Progress } from './workbook.js';
 
@@ -6,7 +7,6 @@ import type { Progress } from './workbook.js';
  * nobody says "I am off" every time. A judgment of ours, not a published figure.
  */
 const LONGEST_SILENCE_MINUTES = 90;
-const MINUTE_MS = 60_000;
 
 export type Stretch = Pick<Progress, 'workedMs' | 'lastAtMs' | 'paused'>;
 

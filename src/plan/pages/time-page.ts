@@ -1,15 +1,15 @@
+import { FIRST_TIME } from '../../materials/task-times.js';
 import { dayNumber, dayOfNumber, formatDay, weekdayWords } from '../../measure/calendar.js';
 import { formatClock } from '../../measure/clock.js';
 import { formatMinutes } from '../../measure/duration.js';
 import { formatFigure } from '../../measure/figure-text.js';
 import type { Minutes } from '../../measure/quantities.js';
+import { DAY } from '../../measure/spans.js';
 import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import type { Column } from '../../text/table.js';
 import type { Plan, Session, Turn } from '../plan.js';
 import { isInGarage } from '../step-lasts.js';
-
-const DAY: Minutes = 24 * 60;
 
 /** How long it takes, and each session: who does what side by side, and what stands until the next. */
 export function timePage(plan: Plan): Page {
@@ -30,8 +30,7 @@ export function timePage(plan: Plan): Page {
   };
 }
 
-const NOT_IN_IT =
-  'Minutes are planning figures for somebody who has done it before; a first build takes half as long again, or twice as long. Waits for glue and sealer are those of a warm day: tell the workbook how warm it is and they follow. A day that is too cold, too damp or too late for glue or sealer moves those steps.';
+const NOT_IN_IT = `Minutes are planning figures for somebody who has done it before; a first build takes ${FIRST_TIME.low} to ${FIRST_TIME.high} times as long (common practice). Waits for glue and sealer are those of a warm day: tell the workbook how warm it is and they follow. Sealing is laid into daylight where your sessions have enough of it. A day that is too cold, too damp or too late for glue or sealer moves those steps.`;
 
 function openingWords({ time, display }: Plan): string {
   const work = `About ${formatFigure(time.hands, display)} of work for ${count(time.people, 'person')}: ${time.hands.because}.`;

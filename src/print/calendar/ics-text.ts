@@ -1,5 +1,6 @@
 import type { CalendarDay } from '../../measure/calendar.js';
 import type { Minutes } from '../../measure/quantities.js';
+import { MINUTE_MS } from '../../measure/spans.js';
 
 /**
  * When: an instant, the same everywhere; a time on the clock of the garage, wherever that is; or a
@@ -67,7 +68,8 @@ function eventLines(occasion: Occasion, madeAtMs: number): readonly string[] {
 function whenText(when: When): string {
   if (when.kind === 'instant') return `:${instantText(when.atMs)}`;
   if (when.kind === 'day') return `;VALUE=DATE:${when.day.replaceAll('-', '')}`;
-  const instant = new Date(`${when.day}T00:00:00Z`).getTime() + Math.round(when.minutes) * 60_000;
+  const instant =
+    new Date(`${when.day}T00:00:00Z`).getTime() + Math.round(when.minutes) * MINUTE_MS;
   return `:${instantText(instant).replace('Z', '')}`;
 }
 

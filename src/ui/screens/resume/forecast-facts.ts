@@ -1,10 +1,11 @@
+import { MINUTE_MS } from '../../../measure/spans.js';
 import { forecast } from '../../../workbook/forecast.js';
 import { forecastWords } from '../../../workbook/forecast-words.js';
 import type { Progress } from '../../../workbook/workbook.js';
 import type { Build } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
 
-const QUARTER_MS = 15 * 60_000;
+const QUARTER_MS = 15 * MINUTE_MS;
 
 /** A forecast is told to the minute of the session, so a quarter of an hour makes no other one. */
 const kept = new WeakMap<

@@ -1,3 +1,4 @@
+import { MINUTE_MS } from '../../../measure/spans.js';
 import { endsAtMs, ringing } from '../../../workbook/timers.js';
 import type { Progress, Timer } from '../../../workbook/workbook.js';
 import type { Build, Context, Key, Outcome } from '../../screen.js';
@@ -88,7 +89,7 @@ function heard(
 }
 
 /** Long enough to finish what is in hand, short enough not to forget. */
-const SNOOZE_MS = 10 * 60_000;
+const SNOOZE_MS = 10 * MINUTE_MS;
 
 /** The marked timer rings again in ten minutes, where it rings; else the first that rings. */
 function snoozed(state: TimersState, { nowMs }: Context, build: Build): Outcome<TimersState> {
