@@ -7,6 +7,7 @@ import { inSawOrder } from './cutting-order.js';
 import { holdLines } from './hold-lines.js';
 import { knotLines } from './knot-room.js';
 import type { CutRow, Purchase, Step, StepSetting } from './plan.js';
+import { sawOrder } from './saw-order.js';
 import { selectParts } from './select.js';
 import { cutMinutes } from './step-minutes.js';
 import type { Worked } from './steps.js';
@@ -41,9 +42,24 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
       ],
       tally: { of: 'piece', count: bright.length },
       bright,
-      minutes: cutMinutes(bright.length, at === 0, rule, worked),
+      minutes: cutMinutes(
+        { pieces: bright.length, ends: boardsBegun(setting, worked), isFirst: at === 0 },
+        rule,
+        worked,
+      ),
     };
   });
+}
+
+/** Boards that come to the saw at this setting for the first time: the end of each is squared. */
+function boardsBegun({ rows: [{ row }, ...others] }: Setting, worked: Worked): number {
+  const marks = [row.mark, ...others.map(it => it.row.mark)];
+  const order = sawOrder(worked.cutList).flatMap(setting => setting.marks.map(({ mark }) => mark));
+  const boards = worked.purchases.find(({ section }) => section === row.section)?.boards ?? [];
+  return boards.filter(({ cuts }) => {
+    const first = Math.min(...cuts.map(({ mark }) => order.indexOf(mark)));
+    return marks.includes(order[first] ?? '');
+  }).length;
 }
 
 /** So many pieces, how many of them are still to be cut, and how many of those come from which board. */

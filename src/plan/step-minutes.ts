@@ -7,6 +7,7 @@ import { exposed, exposedByPart, surfaceOfParts } from '../model/exposed.js';
 import type { Model } from '../model/part.js';
 import { evaluate } from '../recipe/evaluate.js';
 import type { StepRule } from '../recipe/recipe.js';
+import { count } from '../text/plural.js';
 import { ruleMatches, selectJoints, selectParts } from './select.js';
 import type { Worked } from './steps.js';
 
@@ -32,11 +33,27 @@ export function stepMinutes(rule: StepRule, worked: Worked): Figure {
   return countedMinutes(counts, words, asked(rule, worked));
 }
 
+type AtStop = {
+  readonly pieces: number;
+  /** Boards whose end is squared first. */
+  readonly ends: number;
+  readonly isFirst: boolean;
+};
+
 /** One setting of the stop and its cuts; the minutes that the recipe adds fall on the first setting. */
-export function cutMinutes(pieces: number, first: boolean, rule: StepRule, worked: Worked): Figure {
-  const counts = [['set-stop', 1] as const, ['crosscut-at-stop', pieces] as const];
-  const words = `one setting of the stop and ${pieces} cuts`;
-  return countedMinutes(counts, words, first ? asked(rule, worked) : 0);
+export function cutMinutes(
+  { pieces, ends, isFirst }: AtStop,
+  rule: StepRule,
+  worked: Worked,
+): Figure {
+  const counts: Counts = [
+    ['set-stop', 1],
+    ['square-end', ends],
+    ['crosscut-at-stop', pieces],
+  ];
+  const squared = ends === 0 ? '' : `, ${count(ends, 'board end')} squared`;
+  const words = `one setting of the stop${squared} and ${count(pieces, 'cut')}`;
+  return countedMinutes(counts, words, isFirst ? asked(rule, worked) : 0);
 }
 
 function asked({ minutes }: StepRule, { scope }: Worked): Minutes {
@@ -46,14 +63,14 @@ function asked({ minutes }: StepRule, { scope }: Worked): Minutes {
 }
 
 function notching({ notches }: StepRule, { model }: Worked): Counts {
-  const count = model.parts.reduce(
+  const cuts = model.parts.reduce(
     (sum, part) =>
       sum +
       part.notches.filter(notch => notches.some(name => ruleMatches(name, notch.rule, part.path)))
         .length,
     0,
   );
-  return [[count >= GANGED_FROM ? 'notch-ganged' : 'notch-single', count]];
+  return [[cuts >= GANGED_FROM ? 'notch-ganged' : 'notch-single', cuts]];
 }
 
 function joining({ joins }: StepRule, { model }: Worked): Counts {

@@ -114,7 +114,8 @@ export function waitsOf(pieces: readonly Piece[], people: number): readonly Wait
 
 function ownPlace(first: Piece, pieces: readonly Piece[], people: number): readonly Wait[] {
   const earlier = pieces[pieces.indexOf(first) - 1];
-  if (people > 1 || first.step.who !== 'helper' || earlier === undefined) return [];
+  if (people > 1 || earlier === undefined) return [];
+  if (first.step.who !== 'helper' && earlier.step.who !== 'helper') return [];
   return [{ first: earlier.id, then: first.id, minutes: 0 }];
 }
 

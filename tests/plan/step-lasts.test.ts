@@ -51,6 +51,17 @@ describe('how long two take', () => {
   const alone = planOf(BENCH, withPeople('alone'));
   const grown = planOf(BENCH, withPeople('helper'));
 
+  // Common practice: the mill's end of every board is squared before it comes against the stop.
+  test('the end of each board that is bought is squared once', () => {
+    const told = grown.steps.map(
+      ({ minutes }) => / (\d+) board ends? squared/.exec(minutes.because)?.[1],
+    );
+    const squared = told.reduce((sum, ends) => sum + Number(ends ?? 0), 0);
+    const boards = grown.purchases.reduce((sum, { boards: own }) => sum + own.length, 0);
+    expect(boards).toBeGreaterThan(10);
+    expect(squared).toBe(boards);
+  });
+
   // By hand: 4.5 min for the stop, 25 cuts at 0.6 min: 19.5, a quarter more: 24 to 25 min.
   test('25 cuts at one stop: alone 25 min, a quarter less with somebody who takes the pieces away', () => {
     const [id = ''] = grown.steps.filter(it => it.title.startsWith('Cut 25')).map(it => it.id);

@@ -32,8 +32,10 @@ export function timePage(plan: Plan): Page {
 
 const NOT_IN_IT = `Minutes are planning figures for somebody who has done it before; a first build takes ${FIRST_TIME.low} to ${FIRST_TIME.high} times as long (common practice). Waits for glue and sealer are those of a warm day: tell the workbook how warm it is and they follow. Sealing is laid into daylight where your sessions have enough of it. A day that is too cold, too damp or too late for glue or sealer moves those steps.`;
 
-function openingWords({ time, display }: Plan): string {
-  const work = `About ${formatFigure(time.hands, display)} of work for ${count(time.people, 'person')}: ${time.hands.because}.`;
+function openingWords({ time, steps, display }: Plan): string {
+  const before = steps.reduce((sum, it) => sum + (isInGarage(it) ? 0 : it.minutes.value), 0);
+  const sooner = before === 0 ? '' : `, ${formatMinutes(before)} of it before the first session`;
+  const work = `About ${formatFigure(time.hands, display)} of work for ${count(time.people, 'person')}${sooner}: ${time.hands.because}.`;
   const last = time.sessions.at(-1);
   if (last === undefined) return work;
   const ends = Math.max(...last.turns.map(({ to }) => to), last.from);
