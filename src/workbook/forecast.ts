@@ -41,7 +41,7 @@ export function forecast(
 ): Forecast | undefined {
   const setting = settingOf(workbook.answers, workbook.display);
   const { sessions: habit } = setting;
-  const pace = paceOf(workbook.events, plan.steps, progress.done);
+  const pace = paceOf(workbook.events, plan.steps, progress.done, plan.time.sessions);
   const today = calendarDay(nowMs, zone);
   const firstDay = habit.firstDay !== undefined && habit.firstDay > today ? habit.firstDay : today;
   const clock = clockMinutes(nowMs, zone);

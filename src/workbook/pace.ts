@@ -1,6 +1,7 @@
 import type { Minutes } from '../measure/quantities.js';
 import { MINUTE_MS } from '../measure/spans.js';
-import type { Step } from '../plan/plan.js';
+import type { Session, Step } from '../plan/plan.js';
+import { stepsBeside } from '../plan/side-by-side.js';
 import type { Phase } from '../recipe/recipe.js';
 import type { Event } from './events.js';
 import type { Progress } from './workbook.js';
@@ -12,6 +13,8 @@ const TRUST_IN_PLAN: Minutes = 60;
 const LEAST = 0.5;
 const MOST = 3;
 
+const NOTHING_BESIDE: ReadonlySet<string> = new Set();
+
 /** How long work really takes, over how long it was planned. */
 export type Pace = {
   /** Of all work that is done. */
@@ -21,16 +24,21 @@ export type Pace = {
   readonly learnedFrom: Minutes;
 };
 
-/** Minutes at the bench for each step: the time up to each of its entries, pauses and waits for clamps left out. */
+/**
+ * Minutes at the bench for each step: the time up to each of its entries, pauses and waits for clamps left out. What
+ * the helper does beside the lead gets none: the same minutes are those of the lead's step.
+ */
 export function minutesByStep(
   events: readonly Event[],
   steps: readonly Step[],
+  beside: ReadonlySet<string> = NOTHING_BESIDE,
 ): ReadonlyMap<string, Minutes> {
   const spent = new Map<string, Minutes>();
   const ends = new Map<string, number>();
   let paused: Progress['paused'];
   let lastAtMs: number | undefined;
   for (const event of events) {
+    if ('step' in event && beside.has(event.step) && event.kind !== 'paused') continue;
     if ('step' in event && lastAtMs !== undefined) {
       const step = steps.find(({ id }) => id === event.step);
       const free = Math.max(
@@ -63,8 +71,9 @@ export function paceOf(
   events: readonly Event[],
   steps: readonly Step[],
   done: ReadonlySet<string>,
+  sessions: readonly Pick<Session, 'turns'>[] = [],
 ): Pace {
-  const spent = minutesByStep(events, steps);
+  const spent = minutesByStep(events, steps, stepsBeside(sessions));
   const finished = steps.filter(({ id }) => done.has(id) && (spent.get(id) ?? 0) > 0);
   const planned = (of: readonly Step[]) => of.reduce((sum, { minutes }) => sum + minutes.value, 0);
   const taken = (of: readonly Step[]) => of.reduce((sum, { id }) => sum + (spent.get(id) ?? 0), 0);

@@ -17,12 +17,10 @@ describe('two people side by side', () => {
     );
 
   /** Steps that have to be done before, at first or at second hand. */
-  function needed(id: string): readonly string[] {
-    const { needs } = stepOf(plan, id);
-    return [
-      ...needs,
-      ...needs.filter(it => plan.steps.some(step => step.id === it)).flatMap(needed),
-    ];
+  function needed(id: string): ReadonlySet<string> {
+    const found = new Set(stepOf(plan, id).needs);
+    for (const need of found) for (const earlier of stepOf(plan, need).needs) found.add(earlier);
+    return found;
   }
 
   test('the helper sands the loose slats while the lead cuts notches', () => {

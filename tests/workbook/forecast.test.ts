@@ -67,6 +67,34 @@ describe('what the journal says about time', () => {
   });
 });
 
+describe('what the helper does beside the lead', () => {
+  const steps = [step('notch'), step('sand', { who: 'helper' }), step('glue')];
+  const journal: readonly Event[] = [
+    { kind: 'build-started', atMs: at(0) },
+    done('sand', 8),
+    done('notch', 10),
+    done('glue', 20),
+  ];
+  const turns = [
+    { step: 'notch', who: 'lead', from: 0, to: 10 },
+    { step: 'sand', who: 'helper', from: 0, to: 8 },
+    { step: 'glue', who: 'both', from: 10, to: 20 },
+  ] as const;
+
+  // By hand: notching went from 0 to 10, the sanding in the same minutes; each step is planned at 10.
+  test('takes no time from the step of the lead', () => {
+    const spent = minutesByStep(journal, steps, new Set(['sand']));
+    expect([...spent]).toEqual([
+      ['notch', 10],
+      ['glue', 10],
+    ]);
+  });
+
+  test('and makes nobody look faster than planned', () => {
+    expect(paceOf(journal, steps, new Set(['notch', 'sand', 'glue']), [{ turns }]).all).toBe(1);
+  });
+});
+
 describe('the pace that is learned', () => {
   const journal: readonly Event[] = [{ kind: 'build-started', atMs: at(0) }, done('cut', 80)];
   const pace = paceOf(journal, STEPS, new Set(['cut']));

@@ -9,6 +9,7 @@ import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import type { Column } from '../../text/table.js';
 import type { Plan, Session, Turn } from '../plan.js';
+import { besideTurn } from '../side-by-side.js';
 import { isInGarage } from '../step-lasts.js';
 
 /** How long it takes, and each session: who does what side by side, and what stands until the next. */
@@ -137,19 +138,15 @@ export function sessionNotes(session: Session, plan: Plan): readonly string[] {
 }
 
 /** "Side by side from 18:00: lead 19. …, 20. …; helper 21. …", where the helper has work of their own. */
-function sideWords({ turns }: Session, plan: Plan): readonly string[] {
-  return turns
-    .filter(({ who }) => who === 'helper')
-    .flatMap(helper => {
-      const beside = turns.filter(
-        ({ who, from, to }) => who === 'lead' && from < helper.to && helper.from < to,
-      );
-      const [first] = beside;
-      if (first === undefined) return [];
-      const leads = beside.map(({ step }) => numbered(step, plan)).join(', then ');
-      const from = formatClock(Math.max(first.from, helper.from));
-      return [`Side by side from ${from}: lead: ${leads} / helper: ${numbered(helper.step, plan)}`];
-    });
+function sideWords(session: Session, plan: Plan): readonly string[] {
+  return session.turns.flatMap(helper => {
+    const beside = besideTurn(helper, session);
+    const [first] = beside;
+    if (first === undefined) return [];
+    const leads = beside.map(({ step }) => numbered(step, plan)).join(', then ');
+    const from = formatClock(Math.max(first.from, helper.from));
+    return [`Side by side from ${from}: lead: ${leads} / helper: ${numbered(helper.step, plan)}`];
+  });
 }
 
 /** What has to be left alone, and until when. */
