@@ -19,7 +19,7 @@ const LEADER = {
 } as const;
 
 /** A leader that passes behind more lines than this is lost among them; found by looking. */
-const MOST_CROSSED = 10;
+const MOST_CROSSED = 20;
 
 export type MarkSetting = {
   readonly filled: Filled;

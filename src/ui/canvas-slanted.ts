@@ -21,7 +21,6 @@ const RISE = Math.tan(Math.PI / 6);
 /** Signs of a rising line from the foot of a cell to its head. */
 const LEVELS = ['_', '.', '-', "'"] as const;
 const FILL = { unicode: '▒', ascii: ':' };
-const DOT = { unicode: '·', ascii: '.' };
 const UPRIGHT = { unicode: '│', ascii: '|' };
 
 /** Of a line that runs into others, more than this share has to be free for it to be drawn. */
@@ -51,8 +50,10 @@ export function setSlanted(
   const filled: Filled = new Map();
   fill(sheet, drawing.patches, { slope, sign: FILL[kind], columns, filled });
   for (const stroke of drawing.strokes.filter(it => it.kind === 'hidden')) {
-    for (const { column, row } of cellsOf(stroke, slope)) {
-      if (isFree(sheet, column, row)) setSign(sheet, { column, row }, DOT[kind]);
+    // Every other sign of a line that is seen: dots are the ways of boards.
+    for (const [at, cell] of cellsOf(stroke, slope).entries()) {
+      if (at % 2 === 1 || !isFree(sheet, cell.column, cell.row)) continue;
+      setSign(sheet, cell, isUpright(stroke) ? UPRIGHT[kind] : (LEVELS[cell.level] ?? '-'));
     }
   }
   for (const stroke of drawing.strokes.filter(it => it.kind === 'phantom')) {
@@ -67,7 +68,7 @@ export function setSlanted(
     lines: sheetLines(sheet, ascii),
     toScale: false,
     leftOut,
-    ...(leftOut < FEW ? {} : { note: 'Some edges are left out: too little room.' }),
+    ...(leftOut < FEW ? {} : { note: 'Some edges left out.' }),
   };
 }
 

@@ -237,5 +237,9 @@ describe('a corner view', () => {
     const drawing = drawn(inside, 'corner-right', new Set(['block']));
     expect(drawing.strokes.filter(({ kind }) => kind === 'hidden').length).toBe(9);
     expect(drawing.inWords).toContain('One of the boards being added is hidden behind other wood');
+    const placed = inside.parts.map(part => ({ part, bright: part.id === 'block' }));
+    const names = new Map([['block', 'F']]);
+    const named = drawCorner({ view: 'corner-right', placed, display: MILLIMETERS, names });
+    expect(named.marks.map(({ text, room }) => [text, room.width])).toEqual([['F', 0]]);
   });
 });

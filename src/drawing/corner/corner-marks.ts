@@ -1,6 +1,20 @@
 import { boxRound } from '../sight.js';
-import type { Mark, Patch } from '../strokes.js';
+import type { Mark, PaperPoint, Patch } from '../strokes.js';
 import { areaOf, middleOf } from './convex.js';
+
+/** Names of boards that are only dashed, each once, beside the wood with a leader to its middle. */
+export function marksOfDashed(
+  dashed: readonly { readonly part: string; readonly middle: PaperPoint }[],
+  names: ReadonlyMap<string, string>,
+): readonly Mark[] {
+  const first = new Map<string, Mark>();
+  for (const { part, middle } of dashed) {
+    const text = names.get(part);
+    if (text === undefined || first.has(text)) continue;
+    first.set(text, { text, part, on: middle, room: { width: 0, height: 0 }, bright: true });
+  }
+  return [...first.values()];
+}
 
 /** Share of the rectangle round a slanted face that lies safely on it. */
 const ON_FACE = 1 / 2;

@@ -5,7 +5,7 @@ import { BLANK, type CornerView, type Drawing } from '../strokes.js';
 import { toOrigin } from '../to-origin.js';
 import { besideShape, type Seen } from './behind-shape.js';
 import { arrowOf, towardWall, type Way } from './corner-arrows.js';
-import { marksOn } from './corner-marks.js';
+import { marksOfDashed, marksOn } from './corner-marks.js';
 import { CORNER_SIGHTS } from './corner-sight.js';
 import { cornerInWords } from './corner-words.js';
 import { type Placed, woodInSight } from './wood-in-sight.js';
@@ -53,7 +53,7 @@ export function drawCorner(input: CornerInput): Drawing {
     strokes: [...strokes, ...pots.flatMap(pot => pot.strokes)],
     labels: pots.flatMap(({ labels }) => labels),
     patches,
-    marks: marksOn(patches, names),
+    marks: [...marksOn(patches, names), ...marksOfDashed(wood.dashed, names)],
     arrows: [...[...ways, ...lifted.map(wayOfPot)].map(way => arrowOf(way, eye)), ...toWall],
     inWords: [
       cornerInWords(

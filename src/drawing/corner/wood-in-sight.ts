@@ -1,8 +1,9 @@
+import { bounds, center } from '../../model/box.js';
 import type { Box, Part, Point } from '../../model/part.js';
 import { partKind } from '../added-kinds.js';
 import type { PaperPoint, Patch, Stroke } from '../strokes.js';
 import { edgesOf, hiddenOutline, nearTo, sceneOf } from './corner-edges.js';
-import type { Eye } from './corner-sight.js';
+import { type Eye, onPaper } from './corner-sight.js';
 import { facesInSight } from './faces.js';
 import { joinLines } from './join-lines.js';
 import type { Wood } from './seen-box.js';
@@ -15,6 +16,8 @@ export type WoodInSight = {
   readonly patches: readonly Patch[];
   /** How many of the bright boards nothing is seen of. */
   readonly behind: number;
+  /** The dashed boards among them, and where their middles are. */
+  readonly dashed: readonly { readonly part: string; readonly middle: PaperPoint }[];
   /** Corners of every box on the paper, seen or not. */
   readonly outlines: readonly PaperPoint[];
 };
@@ -45,8 +48,14 @@ export function woodInSight(placed: readonly Placed[], eye: Eye, dashes: boolean
     ],
     patches: boards.flatMap(board => (board.bright ? patchesOf(board, eye) : [])),
     behind: behind.length,
+    dashed: dashed.map(({ part, solid }) => ({ part: part.id, middle: middleOf(solid, eye) })),
     outlines: scene.seen.flatMap(({ outline }) => outline),
   };
+}
+
+function middleOf(solid: readonly Box[], eye: Eye): PaperPoint {
+  const whole = bounds(solid);
+  return whole === undefined ? { u: 0, v: 0 } : onPaper(center(whole), eye);
 }
 
 type Board = {
