@@ -25,8 +25,10 @@ const MINUTE_MS = 60_000;
 export function readBench(lines: readonly string[]): BenchScreen {
   const place = /^Step (\d+) of (\d+),/.exec(lines[0] ?? '');
   const move = lines.find(line => /^(?:Space: |Wait for )/.test(line)) ?? '';
-  // The line over the keys names the next count, not the one reached.
-  const tally = /(?<!\S)(\d+) of (\d+) [a-z]/.exec(lines.filter(line => line !== move).join('\n'));
+  // The line over the keys names the next count, not the one reached; "1 of 4 to tell" counts no pieces.
+  const tally = /(?<!\S)(\d+) of (\d+) (?!to tell)[a-z]/.exec(
+    lines.filter(line => line !== move).join('\n'),
+  );
   const text = lines.join('\n');
   return {
     text,

@@ -54,6 +54,24 @@ async function readCautions(first: BenchScreen): Promise<string> {
   return read.join(' ').replace(/\s+/g, ' ');
 }
 
+/** Reads the page of cautions to its end, where each says where it is from. */
+async function readSources(): Promise<string> {
+  let screen = await pressed(terminal, 'c');
+  let read: readonly string[] = [];
+  while (/^Cautions\b/m.test(screen.text)) {
+    const lines = screen.text.split('\n');
+    const first = lines.findIndex(line => line.startsWith('Cautions')) + 2;
+    const window = lines.slice(
+      first,
+      lines.findIndex(line => line.startsWith('[space]')),
+    );
+    read = joined(read, window.slice(0, window.findLastIndex(line => line !== '') + 1));
+    clock.wait(1000);
+    screen = await pressed(terminal, ' ');
+  }
+  return read.join(' ').replace(/\s+/g, ' ');
+}
+
 /** All that a step says is on the screen, or the screen says that there is more. */
 function expectWhole({ text }: BenchScreen, { title, say, look }: Step): void {
   if (/lines \d+-\d+ of \d+/.test(text)) return;
@@ -85,11 +103,15 @@ describe('nothing is left out of sight', () => {
         clock.wait(1000);
         const read = await readCautions(shown);
         const heard = steps.slice(0, index).flatMap(({ care }) => care);
+        const sources: string[] = [];
         const fresh = step.care.filter(id => !heard.includes(id));
         for (const { title, lines, source } of cautions.filter(({ id }) => fresh.includes(id))) {
-          for (const text of [title, ...lines, `From: ${source}.`]) expect(read).toContain(text);
+          for (const text of [title, ...lines]) expect(read).toContain(text);
+          sources.push(`From: ${source}`);
         }
         expectWhole(await screenWhere(terminal, ({ move }) => move !== '', 'the step'), step);
+        const from = sources.length === 0 ? '' : await readSources();
+        for (const source of sources) expect(from).toContain(source);
       }
     },
     60_000,

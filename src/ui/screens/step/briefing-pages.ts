@@ -41,12 +41,22 @@ export function nextBriefing(step: Step, build: Build): Briefing | undefined {
 
 /** Pages told one after the other up to now; what was told at the first use of a tool days ago is none of them. */
 function toldJustNow({ workbook }: Build): number {
-  const events = standingEvents(workbook.events).filter(({ kind }) => kind !== 'step-visited');
+  const events = standingEvents(workbook.events).filter(({ kind }) => !BESIDE.includes(kind));
   const before = events.findLastIndex(({ kind }) => !TELLING.includes(kind));
   return new Set(events.slice(before + 1).map(({ atMs }) => atMs)).size;
 }
 
 const TELLING: readonly Event['kind'][] = ['briefed', 'tools-briefed'];
+/** What may come between two pages that are told, and makes no new beginning. */
+const BESIDE: readonly Event['kind'][] = [
+  'step-visited',
+  'paused',
+  'resumed',
+  'helper-came',
+  'timer-silenced',
+  'timer-snoozed',
+  'clock-set-back',
+];
 
 /**
  * Tools that can hurt first, each with its caution and its questions; then the quiet ones on one page; then
