@@ -72,7 +72,7 @@ export function drawScrews(input: ScrewSheetInput): Drawing {
 
 /** Wood shown round the overlap, and room for a line of words. */
 const MARGIN: Mm = 25;
-const LABEL: Mm = 20;
+const LABEL: Mm = 32;
 
 type Look = (box: Box) => PaperBox;
 
