@@ -11,7 +11,7 @@ import {
   relabeled,
   spare,
 } from './rack.js';
-import { partedRack } from './rack-parted.js';
+import { partedRack, placeOf } from './rack-parted.js';
 import { type Replanned, replan } from './replan.js';
 import type { Setting } from './setting.js';
 import {
@@ -82,7 +82,7 @@ function afterChange(
 
 function changedRack(rack: Rack, change: RackChange, setting: Setting): Rack {
   if (change.kind === 'board-spoiled')
-    return partedRack(rack, change.place, change, setting.display);
+    return partedRack(rack, placeOf(change, rack), change, setting.display);
   return { ...rack, boards: [...rack.boards, ...boardsOf(change, setting)] };
 }
 

@@ -3,8 +3,9 @@ import { inches } from '../measure/inch.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { toUnits } from '../measure/round.js';
 import { lessThan } from '../measure/tolerance.js';
-import type { Rack, RackBoard } from './rack.js';
+import { boardName, type Rack, type RackBoard } from './rack.js';
 import { roomOn, withCut } from './rack-room.js';
+import type { SpoiledBoard } from './work-so-far.js';
 
 /** Where a board is bad, from the end that is cut first. */
 export type Bad = { readonly from: Mm; readonly to: Mm };
@@ -28,6 +29,25 @@ export function partedRack(rack: Rack, place: number, bad: Bad, display: Display
   }, stretches);
   const lost = stretches.length === 0 ? [...rack.lost, board] : rack.lost;
   return { ...rack, boards: rack.boards.toSpliced(place, 1, ...filled), lost };
+}
+
+/**
+ * Where the board lies that turned out bad. A length that was measured since may have put boards of the plan before
+ * it, or brought it into the plan: then it is the nearest one of its name, and where none has it, what lies in its place.
+ */
+export function placeOf(
+  { place, board }: Pick<SpoiledBoard, 'place' | 'board'>,
+  { boards }: Pick<Rack, 'boards'>,
+): number {
+  const name = bareName(board);
+  const named = boards.flatMap((it, at) => (bareName(boardName(it)) === name ? [at] : []));
+  const nearest = Math.min(...named.map(at => Math.abs(at - place)));
+  return named.find(at => Math.abs(at - place) === nearest) ?? place;
+}
+
+/** The same for a board that is begun by now and one that is not: `the rest of board 3` is `board 3`. */
+function bareName(name: string): string {
+  return name.replace(/^the rest of /, '').replace(/^(?:a|the) /, '');
 }
 
 /** What is sound of a board, nothing planned on it; a bit of less than 2 in is left out. It was paid for once. */

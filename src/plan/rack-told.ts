@@ -6,9 +6,10 @@ import { count } from '../text/plural.js';
 import { outcomeOf } from './advice.js';
 import { buyWords } from './advice-words.js';
 import type { Plan, Purchase } from './plan.js';
-import { boardName, ownName, type Rack, type RackBoard } from './rack.js';
+import { ownName, type Rack, type RackBoard } from './rack.js';
 import { type Bench, rackNow } from './rack-now.js';
 import { isOffcut } from './rack-room.js';
+import type { Setting } from './setting.js';
 import { cutStepsOf, goodPieces, type RackChange, type WorkSoFar } from './work-so-far.js';
 
 /** The boards of a section as they are now, beside what was planned. */
@@ -63,8 +64,8 @@ function rackTold(purchase: Purchase, bench: Bench): RackTold | undefined {
   const steps = cutStepsOf(plan).filter(step => step.section === section);
   const outcome = outcomeOf(now, bench);
   const boards = now.rack.boards;
-  const changes = work.rackChanges.flatMap((change, at) =>
-    change.section === section ? [happenedWords(change, at, bench)] : [],
+  const changes = work.rackChanges.flatMap(change =>
+    change.section === section ? [happenedWords(change, setting)] : [],
   );
   return {
     section,
@@ -105,8 +106,7 @@ function plannedWords(
 }
 
 /** `A spoiled; 17-1/2 in of it is sound.` */
-function happenedWords(change: RackChange, at: number, bench: Bench): string {
-  const { display } = bench.setting;
+function happenedWords(change: RackChange, { display }: Setting): string {
   const length = (mm: Mm) => formatLength(mm, display);
   switch (change.kind) {
     case 'added':
@@ -115,13 +115,8 @@ function happenedWords(change: RackChange, at: number, bench: Bench): string {
       return change.left > 0
         ? `1 x ${change.mark} was spoiled; ${length(change.left)} of it is sound.`
         : `1 x ${change.mark} was spoiled.`;
-    case 'board-spoiled': {
-      const before = { ...change, rackChanges: bench.work.rackChanges.slice(0, at) };
-      const rack = rackNow(change.section, { ...bench, work: before })?.rack;
-      const board = rack?.boards[change.place];
-      const name = board === undefined ? 'A board' : boardName(board);
-      return `${name} is bad from ${length(change.from)} to ${length(change.to)}.`;
-    }
+    case 'board-spoiled':
+      return `${change.board} is bad from ${length(change.from)} to ${length(change.to)}.`;
   }
 }
 

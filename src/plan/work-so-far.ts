@@ -30,8 +30,9 @@ export type AddedBoards = CutSoFar & {
 export type SpoiledBoard = CutSoFar & {
   readonly kind: 'board-spoiled';
   readonly section: string;
-  /** Its place on the rack of the section then, from 0. */
+  /** Its place on the rack of the section then, from 0, and what it was called there. */
   readonly place: number;
+  readonly board: string;
   /** Where it is bad, from the end that is cut first. */
   readonly from: Mm;
   readonly to: Mm;

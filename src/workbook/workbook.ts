@@ -47,7 +47,6 @@ export type Spoiled = SpoiledPiece & {
 /** A board that turned out bad, with what was said about it. */
 export type BadBoard = SpoiledBoard & {
   readonly atMs: number;
-  readonly board: string;
   readonly then: string;
   readonly buy: string;
 };

@@ -161,6 +161,7 @@ describe('a board that was bought after a slip is bad as well', () => {
   // 65-1/2 in are left of it. Five boards at 7.48 are 37.40, six are 44.88, seven are 52.36.
   const cut = { 45: 2, 30: 6 };
   const bought = { ...parting({ 45: 2 }, { place: 3, from: 40, to: 96 }), ...cutSoFar(cut) };
+  const board = 'the rest of the new 8 ft board';
   const planned = (work: WorkSoFar) => racksTold({ ...rackPlan(BENCH), work })[0]?.planned;
 
   test('it is there, and one slat is cut from it', () => {
@@ -169,7 +170,7 @@ describe('a board that was bought after a slip is bad as well', () => {
   });
 
   test('bad in the middle, it is two stretches and still one board that was paid for', () => {
-    const parted = parting(cut, { place: 5, from: 10, to: 20 }, bought);
+    const parted = parting(cut, { place: 5, board, from: 10, to: 20 }, bought);
     expect(boardsOf(BENCH, parted).map(told).slice(-2)).toEqual([
       'a new 8 ft board, up to 10 in, 10:',
       'a new 8 ft board, beyond 20 in, 45.5: B',
@@ -178,7 +179,7 @@ describe('a board that was bought after a slip is bad as well', () => {
   });
 
   test('with nothing sound it is paid for all the same, and a seventh is bought', () => {
-    const gone = parting(cut, { place: 5, from: 0, to: 65.5 }, bought);
+    const gone = parting(cut, { place: 5, board, from: 0, to: 65.5 }, bought);
     expect(planned(gone)).toBe('Planned: 5 boards, 37.40. Now: 7 boards, 52.36.');
   });
 
@@ -186,15 +187,59 @@ describe('a board that was bought after a slip is bad as well', () => {
   // first: after three from board 4 and one from board 5 the fifth begins the second new board.
   test('it is found behind one that is still to be bought', () => {
     const first = parting({}, { place: 0, from: 0, to: 96 });
-    const both = parting({}, { place: 1, from: 0, to: 96 }, first);
+    const both = parting({}, { place: 1, board: 'board 3', from: 0, to: 96 }, first);
     const begun = { ...both, ...cutSoFar({ 30: 5 }) };
     const boards = boardsOf(BENCH, begun);
     const place = boards.findIndex(({ kind, bought: it }) => kind === 'started' && it === 748);
     expect(boards.slice(0, place).some(({ kind }) => kind === 'to-buy')).toBe(true);
-    const bad = parting({ 30: 5 }, { place, from: 35, to: 65.5 }, begun);
+    const bad = parting({ 30: 5 }, { place, board, from: 35, to: 65.5 }, begun);
     expect(advised(BENCH, bad).lines[1]).toBe(
       'The rest of the new 8 ft board, up to 35 in: cut 1 x B 30 in.',
     );
+  });
+});
+
+describe('a length that was measured since puts another board into the plan', () => {
+  // By hand: 96 - 3/8 - 2 x 45-1/8 = 5-3/8 in are left of board 1, so two rails of 48 in do not come out of a board:
+  // 2 x 48-1/8 + 3/8 = 96-5/8 in. The plan then has more boards before the two spares than the one before.
+  const before: RackInTest = {
+    pieces: [['A', 45, 4, 'Rail']],
+    store: [[96, 748]],
+    onHand: [40, 40],
+  };
+  const after: RackInTest = { ...before, pieces: [['A', 48, 4, 'Rail']] };
+  const badSpare = parting({}, { place: 3, board: 'a spare board of 40 in', from: 30, to: 40 });
+
+  test('the board that was found bad is still the one that was called so', () => {
+    expect(boardsOf(before, badSpare).map(told)).toEqual([
+      'board 1, 96: A A',
+      'board 2, 96: A A',
+      'a spare board of 40 in, 40:',
+      'a spare board of 40 in, up to 30 in, 30:',
+    ]);
+    expect(boardsOf(after, badSpare).map(told)).toEqual([
+      'board 1, 96: A',
+      'board 2, 96: A',
+      'board 3, 96: A',
+      'board 4, 96: A',
+      'a spare board of 40 in, up to 30 in, 30:',
+      'a spare board of 40 in, 40:',
+    ]);
+  });
+
+  test('and so is one that was begun then and is not by the counts of now', () => {
+    const name = 'the rest of the spare board of 40 in';
+    const begun = parting({}, { place: 2, board: name, from: 30, to: 40 });
+    expect(boardsOf(after, begun).map(told).slice(3)).toEqual([
+      'board 4, 96: A',
+      'a spare board of 40 in, up to 30 in, 30:',
+      'a spare board of 40 in, 40:',
+    ]);
+  });
+
+  test('a name that no board has any more leaves it to the place', () => {
+    const gone = parting({}, { place: 4, board: 'a spare board of 41 in', from: 30, to: 40 });
+    expect(boardsOf(after, gone).map(told)[4]).toBe('a spare board of 40 in, up to 30 in, 30:');
   });
 });
 

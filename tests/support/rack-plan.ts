@@ -100,7 +100,12 @@ export function adding(
 /** The work after the board at a place on the rack turned out bad from a to b, in inches. */
 export function parting(
   cut: Readonly<Record<number, number>>,
-  about: { readonly place: number; readonly from: number; readonly to: number },
+  about: {
+    readonly place: number;
+    readonly from: number;
+    readonly to: number;
+    readonly board?: string;
+  },
   before: WorkSoFar = workOf({}),
 ): WorkSoFar {
   const soFar = cutSoFar(cut);
@@ -108,6 +113,7 @@ export function parting(
     kind: 'board-spoiled',
     section: '2x4',
     place: about.place,
+    board: about.board ?? `board ${about.place + 1}`,
     from: inches(about.from),
     to: inches(about.to),
     ...soFar,
