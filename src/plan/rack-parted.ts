@@ -23,7 +23,8 @@ export function partedRack(rack: Rack, place: number, bad: Bad, display: Display
   const board = rack.boards[place];
   if (board === undefined) return rack;
   const stretches = soundOf(board, bad, display);
-  const filled = board.cuts.reduce((now, cut) => {
+  const longestFirst = board.cuts.toSorted((a, b) => b.length - a.length);
+  const filled = longestFirst.reduce((now, cut) => {
     const at = now.findIndex(it => roomOn(it, rack) >= toUnits(cut.length, 'up'));
     return now.map((it, number) => (number === at ? withCut(it, cut) : it));
   }, stretches);

@@ -50,8 +50,8 @@ export function sharedOut(rack: Rack, { needed, setting, keeps, holds }: Sharing
 }
 
 /**
- * The boards that were emptied, with the cuts that they had, as the solver tells a board: whole ones before those
- * that were begun, since that is the order in which they had best stay.
+ * The boards that were emptied, with the cuts that they had, as the solver tells a board, longest first: whole boards
+ * before those that were begun, since that is the order in which they had best stay.
  */
 function boardsAsTheyWere(
   rack: Rack,
@@ -63,7 +63,7 @@ function boardsAsTheyWere(
     const room = stock.find(({ id }) => id === `rack-${at}`)?.length;
     const isEmptied = emptied.boards[at]?.cuts.length === 0;
     if (room === undefined || board.cuts.length === 0 || !isEmptied) return [];
-    const cuts = board.cuts.map(({ mark }) => mark);
+    const cuts = board.cuts.toSorted((a, b) => b.length - a.length).map(({ mark }) => mark);
     const used = cuts.reduce((sum, mark) => sum + (lengthOf.get(mark) ?? 0) + kerf, 0);
     return [{ board, cut: { stock: `rack-${at}`, cuts, offcut: Math.max(0, room - used) } }];
   });

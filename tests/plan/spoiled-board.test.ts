@@ -125,6 +125,46 @@ describe('a board is spoiled in the middle of the build', () => {
   });
 });
 
+describe('pieces too short to hold come off each board first', () => {
+  // By hand: two posts of 48 in and two feet of 11-1/2 in take 3/8 + 2 x 48-1/8 + 2 x 11-5/8 = 119-7/8 in of 120 in;
+  // three slats of 30 in and two feet 3/8 + 3 x 30-1/8 + 2 x 11-5/8 = 114 in; a post and four feet 95 in of 96 in.
+  const SHORT: RackInTest = {
+    pieces: [
+      ['A', 48, 5, 'Post'],
+      ['B', 30, 6, 'Slat'],
+      ['F', 11.5, 12, 'Foot'],
+    ],
+    store: [
+      [96, 748],
+      [120, 900],
+    ],
+  };
+
+  // By hand: 50 in hold the post, 3/8 + 48 in; the feet find their place in the 24 in beyond, 2 x 11-5/8 - 1/8 in.
+  // One post is lost, and an 8 ft board gives it. With the feet first both posts would be.
+  test('what is sound of a board keeps its longest piece all the same', () => {
+    const boards = boardsOf(SHORT, parting({}, { place: 0, from: 50, to: 96 }));
+    expect(boards.map(told)).toEqual([
+      'board 1, up to 50 in, 50: A',
+      'board 1, beyond 96 in, 24: F F',
+      'board 2, 120: F F A A',
+      'board 3, 96: F F F F A',
+      'board 4, 120: F F B B B',
+      'board 5, 120: F F B B B',
+      'a new 8 ft board, 96: A',
+    ]);
+  });
+
+  // By hand: both posts of board 1 are lost. A new board of 8 ft has no room for both, 3/8 + 2 x 48-1/8 - 1/8 = 96-1/2
+  // in, so one sound board gives up its slats for posts; the others have no part in it.
+  test('sound boards that give both keep their cuts, but for the one that has to change', () => {
+    const boards = boardsOf(SHORT, parting({}, { place: 0, from: 20, to: 96 }));
+    const fresh = boardsOf(SHORT, workOf({})).map(told);
+    const sound = boards.map(told).filter(it => /^board [2-5],/.test(it));
+    expect(sound.filter(it => !fresh.includes(it))).toHaveLength(1);
+  });
+});
+
 describe('what has to be bought is told in one way', () => {
   const unpriced: RackInTest = { ...BENCH, store: [[96]] };
   const cut = { 45: 2 };
