@@ -3,7 +3,7 @@ import { textWidth } from '../text/width.js';
 import { cut, padEnd } from '../text/wrap.js';
 import { clockWords } from '../workbook/clock-words.js';
 import { timerWords } from '../workbook/timers.js';
-import { isRinging } from './alarms.js';
+import { type Alarm, isRinging } from './alarms.js';
 import { alarms, type Program } from './program.js';
 import { marks } from './theme.js';
 
@@ -38,10 +38,16 @@ function timerStatus(program: Program, nameWidth: number): string {
   const { nowMs } = program;
   const rings = alarms(program).filter(alarm => isRinging(alarm, nowMs));
   if (rings.length > 0) return 'TIME IS UP';
-  const [nearest, ...others] = alarms(program);
+  const all = alarms(program);
+  const nearest = all.find(({ elsewhere }) => elsewhere === undefined) ?? all[0];
   if (nearest === undefined) return '';
-  const more = others.length > 0 ? ` +${others.length}` : '';
-  return `${cut(nearest.timer.name, nameWidth)}: ${timerWords(nearest.timer, nowMs)}${more}`;
+  const more = all.length > 1 ? ` +${all.length - 1}` : '';
+  return `${cut(whose(nearest), nameWidth)}: ${timerWords(nearest.timer, nowMs)}${more}`;
+}
+
+/** One's own clamps by their name; those of another build by its name, or they would be opened too early. */
+function whose({ timer, elsewhere }: Alarm): string {
+  return elsewhere ?? timer.name;
 }
 
 function savingStatus({ saving, nowMs }: Program): string {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { statusLine } from '../../src/ui/head-lines.js';
 import { contextOf, urgentLines } from '../../src/ui/program.js';
 import type { Ask, Key } from '../../src/ui/screen.js';
 import { topPage } from '../../src/ui/session.js';
@@ -156,6 +157,19 @@ describe('timers', () => {
     expect(urgentLines(session.snapshot())[0]?.text).toContain('deck, Sealer');
     session.press({ name: 'tab' });
     expect(urgentLines(session.snapshot())).toEqual([]);
+  });
+
+  test('in the line at the top one sees the own clamps first, and of another build its name', () => {
+    const timers = [{ name: 'Clamps', endsAtMs: START_MS + 5 * MINUTE }];
+    const elsewhere = () => {
+      const bench = new Bench();
+      bench.lines = [shelfLine('deck', { timers })];
+      return bench;
+    };
+    const without = statusLine(programOn({ bench: elsewhere() }).session.snapshot(), 80);
+    expect(without).toContain(' deck: 5 min left ');
+    const own = withTimer(40, { bench: elsewhere() });
+    expect(statusLine(own.session.snapshot(), 80)).toContain(' Clamps: 40 min left +1 ');
   });
 
   test('a clock that was set back is told', () => {
