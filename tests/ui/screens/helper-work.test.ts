@@ -65,6 +65,14 @@ describe('the first page for the helper, at 80 by 24, has what the work needs', 
     expect(text).toContain('You two do this together. Only the lead holds: miter saw.');
     expect(text).toContain('Say it: "Hands stay 6-3/8 in from the blade');
   });
+
+  test('where the lead saws alone no tool is told as what the helper holds', () => {
+    const size = { columns: 80, rows: 90 };
+    expect(forTheHelper(CUT_ID, half, { size })).toMatch(/^What you hold$/m);
+    const text = forTheHelper('notch-posts', [], { size });
+    expect(text).toContain('The lead does this.');
+    expect(text).not.toMatch(/What you hold|^- jigsaw/m);
+  });
 });
 
 describe('all of it', () => {

@@ -7,8 +7,9 @@ import { plainRows, type Row } from '../../widgets/rows.js';
 import { knownSince } from './briefing-pages.js';
 import type { Work } from './work-rows.js';
 
-/** What the helper may hold at a step, and since when. */
+/** What the helper may hold at a step, and since when; nothing where the lead alone does it. */
 export function toolRows({ step, build, at }: Work, columns: number): readonly Row[] {
+  if (step.who === 'lead') return [];
   const plain = plainer(at.ascii);
   return step.tools.flatMap(id => {
     const tool = build.plan.tools.find(it => it.id === id);
