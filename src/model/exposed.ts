@@ -1,13 +1,22 @@
 import type { Contact, Model, Part } from './part.js';
 import { type Surface, surfaceOf } from './solid.js';
 
+type Wood = Pick<Model, 'parts' | 'contacts'>;
+
+/** Kept for a model: sealer, sanding and brushing ask for the same surfaces. */
+const known = new WeakMap<Wood, ReadonlyMap<string, Surface>>();
+
 /**
  * The surface of each part that touches no other part, by part id, in square mm: what the sealer
  * reaches after assembly.
  */
-export function exposedByPart(
-  model: Pick<Model, 'parts' | 'contacts'>,
-): ReadonlyMap<string, Surface> {
+export function exposedByPart(model: Wood): ReadonlyMap<string, Surface> {
+  const open = known.get(model) ?? openByPart(model);
+  known.set(model, open);
+  return open;
+}
+
+function openByPart(model: Wood): ReadonlyMap<string, Surface> {
   const open = new Map<string, Surface>();
   const runs = new Map(model.parts.map(part => [part.id, part.runs]));
   for (const part of model.parts) open.set(part.id, surfaceOf(part.solid, part.runs));
@@ -23,7 +32,7 @@ export function exposedByPart(
 }
 
 /** The surface of the whole piece that touches no other board, in square mm. */
-export function exposed(model: Pick<Model, 'parts' | 'contacts'>): Surface {
+export function exposed(model: Wood): Surface {
   return total([...exposedByPart(model).values()]);
 }
 
