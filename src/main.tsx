@@ -14,13 +14,13 @@ import { wantsAscii } from './ui/ascii-mode.js';
 /** Everything from here on is joined for one run: arguments, clock, disk, terminal. */
 async function main(): Promise<void> {
   const words = process.argv.slice(2);
-  if (words[0] === 'work') return say(await workedOut(words.slice(1)));
+  if (words[0] === 'work') return say(await told(() => workedOut(words.slice(1))));
   const read = readArguments(words);
   if (!read.ok) return say(failed(read.problems, EXIT.usage));
   const given = read.value;
-  if (given.command !== 'workbook') return say(await printed(given));
+  if (given.command !== 'workbook') return say(await told(() => printed(given)));
   const { isForScreens, Terminal } = await import('./ui/terminal.js');
-  if (!isForScreens(process, process.env)) return say(await printed(given));
+  if (!isForScreens(process, process.env)) return say(await told(() => printed(given)));
   await open(given, new Terminal(process, process.env));
 }
 
@@ -31,9 +31,10 @@ async function open(
   const { openWorkbook } = await import('./commands/open-workbook.js');
   const { display } = given;
   const { folder, warning } = dataPlace(given.data, thisMachine());
+  const kept = `All that was shown as saved is in ${folder}. Start again to go on from there.`;
   process.once('uncaughtException', error => {
     terminal.close();
-    say(stopped(error, folder));
+    say(stopped(error, kept));
     process.exit();
   });
   try {
@@ -59,15 +60,26 @@ async function open(
       notice: warning,
     });
   } catch (error) {
-    say(stopped(error, folder));
+    say(stopped(error, kept));
+  }
+}
+
+/** What is to be printed. A recipe that nobody checked may hold what the plan takes for granted. */
+async function told(outcome: () => Promise<Outcome>): Promise<Outcome> {
+  try {
+    return await outcome();
+  } catch (error) {
+    return stopped(
+      error,
+      'For a recipe of your own, "notchbook check" may say what is wrong in it.',
+    );
   }
 }
 
 /** A mistake of ours ends the program with a sentence, after the user's own screen is back. */
-function stopped(error: unknown, folder: string): Outcome {
+function stopped(error: unknown, then: string): Outcome {
   const what = error instanceof Error ? error.message : String(error);
-  const kept = `All that was shown as saved is in ${folder}. Start again to go on from there.`;
-  return failed([`Notchbook stopped by a mistake of its own: ${what}`, kept], EXIT.problems);
+  return failed([`Notchbook stopped by a mistake of its own: ${what}.`, then], EXIT.problems);
 }
 
 async function workedOut(words: readonly string[]): Promise<Outcome> {

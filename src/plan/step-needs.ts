@@ -39,8 +39,8 @@ export function stepNeeds(
         isNextCut(earlier.step, step) ||
         earlier.boards.some(id => own.has(bodies.of(id))),
     );
-    const ready = steps.filter(it => isMakingReady(it) && it.rule.before.includes(rule.id));
-    const ids = [...ready, ...before].map(it => it.step.id);
+    const told = steps.filter(it => it.rule.before.includes(rule.id));
+    const ids = [...new Set([...told, ...before].map(it => it.step.id))];
     needs.set(step.id, gate === undefined ? ids : [gate, ...ids]);
     if (isGate) {
       gate = step.id;

@@ -125,6 +125,7 @@ export type CheckProblem =
   | { readonly is: 'never-closed'; readonly path: string }
   | { readonly is: 'used-before-cut'; readonly path: string; readonly step: string }
   | { readonly is: 'used-before-notched'; readonly path: string; readonly step: string }
+  | { readonly is: 'waits-for-later'; readonly step: string; readonly other: string }
   | { readonly is: 'range-upside-down'; readonly from: string; readonly to: string }
   | {
       readonly is: 'usual-outside';

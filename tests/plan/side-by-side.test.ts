@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { timePage } from '../../src/plan/pages/time-page.js';
+import { readRecipe } from '../../src/recipe/read.js';
 import { pageLines } from '../../src/text/page-lines.js';
 import { BENCH, days, FIRST, stepOf, turnsOf } from '../support/bench-hours.js';
-import { planOf } from '../support/projects.js';
+import { planOf, projectText } from '../support/projects.js';
 
 describe('two people side by side', () => {
   const plan = planOf(BENCH);
@@ -39,6 +40,17 @@ describe('two people side by side', () => {
     for (const { id } of sawn) expect(needed('sand-loose')).toContain(id);
     for (const id of ['slats', 'end-infill', 'box-infill', 'floor'])
       expect(needed(id)).toContain('sand-loose');
+  });
+
+  test('a step that works on boards is waited for as well where the recipe says so', () => {
+    const said = projectText('planter-bench').replace(
+      '- id: sand-loose',
+      '- id: sand-loose\n    before: [seat-rails]',
+    );
+    const read = readRecipe(said);
+    if (!read.ok) throw new Error('not read');
+    expect(stepOf(plan, 'seat-rails').needs).not.toContain('sand-loose');
+    expect(stepOf(planOf(read.recipe), 'seat-rails').needs).toContain('sand-loose');
   });
 
   test('screws are counted out beside the setting up of the saw, and the page says so', () => {

@@ -261,6 +261,29 @@ describe('each mistake is told at its mark', () => {
       ['This step needs "leg", which is only cut in the step late. Cut it first.'],
     ],
     [
+      'a step that an earlier one is to wait for',
+      [
+        ['- id: join', '- ‸id: join'],
+        ['say: [Drive the screws.]\n', 'say: [Drive the screws.]\n    before: [cut]\n'],
+      ],
+      [
+        '"cut" is to wait for the step "join", which does not come before it. Move this step up, or take the other one out of before.',
+      ],
+    ],
+    [
+      'a step whose own timer it is to wait for',
+      [
+        ['- id: join', '- ‸id: join'],
+        [
+          'say: [Drive the screws.]\n',
+          'say: [Drive the screws.]\n    timers: [{ id: set, name: Glue, lasts: 60, before: [join], then: Go on. }]\n',
+        ],
+      ],
+      [
+        '"join" is to wait for the step "join", which does not come before it. Move this step up, or take the other one out of before.',
+      ],
+    ],
+    [
       'a range upside down',
       [['from: 12 in', 'from: ‸40 in']],
       ['The range goes from 40 in to 2 ft (24 in). Put the smaller one first.'],

@@ -1,11 +1,12 @@
 import { spawn, spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { textWidth } from '../../src/text/width.js';
 import { type BenchScreen, screenWhere } from '../support/at-the-bench.js';
 import { benchOnDisk } from '../support/build-on-disk.js';
+import { projectText } from '../support/projects.js';
 import { KEY, openTerminal, type TestTerminal } from '../support/terminal.js';
 
 const START = new URL('../../src/start.mjs', import.meta.url).pathname;
@@ -60,6 +61,22 @@ describe('on a pipe', () => {
   test('for other programs it says the same whatever the language is', () => {
     const args = ['plan', 'planter-bench', '--as', 'json'];
     expect(piped({ LANG: 'C' }, ...args).stdout).toBe(piped({ LANG: 'C.UTF-8' }, ...args).stdout);
+  });
+
+  // Alone, the step before is waited for as well: a recipe that was not checked has tasks in a circle.
+  test('a recipe that the plan cannot cope with ends it with a sentence, and no trace', () => {
+    const file = join(home, 'recipe.yaml');
+    const text = projectText('planter-bench');
+    writeFileSync(file, text.replace('before: [end-corners, stand]', 'before: [set-up]'));
+    const { status, stdout, stderr } = piped({}, 'plan', file, '--set', 'people=alone');
+    expect(status).toBe(1);
+    expect(stdout).toBe('');
+    expect(stderr.split('\n')).toEqual([
+      'Notchbook stopped by a mistake of its own: tasks wait for each other in a circle.',
+      'For a recipe of your own, "notchbook check" may say what is wrong in it.',
+      '',
+    ]);
+    expect(piped({}, 'check', file).stderr).toContain('"set-up" is to wait for the step "lay-out"');
   });
 
   test('a reader that has seen enough ends it without a word', async () => {

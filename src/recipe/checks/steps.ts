@@ -21,7 +21,7 @@ export function checkCoverage({ steps }: Recipe, made: Instances): readonly Prob
   ];
 }
 
-/** Steps that notch, join or set in place what only a later step cuts or notches. */
+/** Steps that notch, join or set in place what only a later step cuts or notches, and such as wait for a later one. */
 export function checkOrder({ steps }: Recipe, made: Instances): readonly Problem[] {
   return steps.flatMap((step, place) => {
     const later = steps.slice(place + 1);
@@ -34,8 +34,20 @@ export function checkOrder({ steps }: Recipe, made: Instances): readonly Problem
         return [{ kind: { is: 'used-before-cut', path, step: cutting.id }, at: step.at }];
       }),
       ...notchesTooLate(step, later, made),
+      ...waitsForLater(step, now),
     ];
   });
+}
+
+/** Steps up to this one, itself among them, that are to wait for it or for a timer of it. */
+function waitsForLater(
+  { id, before, timers, at }: StepRule,
+  now: readonly StepRule[],
+): readonly Problem[] {
+  const waiting = new Set([before, ...timers.map(timer => timer.before)].flat());
+  return now
+    .filter(other => waiting.has(other.id))
+    .map(other => ({ kind: { is: 'waits-for-later', step: id, other: other.id }, at }));
 }
 
 function firstCut(steps: readonly StepRule[], path: string): StepRule | undefined {

@@ -87,6 +87,10 @@ export const CHECK_WORDS: WordsFor<CheckProblem> = {
     problem: `This step needs the notch ${quoted(path)}, which is only cut in the step ${step}.`,
     hint: 'Notch it first.',
   }),
+  'waits-for-later': ({ step, other }) => ({
+    problem: `${quoted(other)} is to wait for the step ${quoted(step)}, which does not come before it.`,
+    hint: 'Move this step up, or take the other one out of before.',
+  }),
   'range-upside-down': ({ from, to }) => ({
     problem: `The range goes from ${from} to ${to}.`,
     hint: 'Put the smaller one first.',
