@@ -16,8 +16,11 @@ export function shortVerdict(short: ShortPiece, { mark }: CutRow, display: Displ
     : `Use it: a gap of ${by} does not weaken it.`;
 }
 
-/** How to build it in all the same, one line a thing. */
-export function shortLines(short: ShortPiece, display: Display): readonly string[] {
+/**
+ * How to build it in all the same, one line a thing. Where others were cut at this stop before, those are measured
+ * too; of a first piece there is nothing to ask: the stop was set wrong.
+ */
+export function shortLines(short: ShortPiece, display: Display, before: number): readonly string[] {
   const half = onTheTape(short.by / 2, display);
   const notches = short.isNotched
     ? ['Mark its notches from the board that it meets and not from its end: the frame stays true.']
@@ -29,7 +32,8 @@ export function shortLines(short: ShortPiece, display: Display): readonly string
         ...(short.meets.length > 0 ? [`Its ends meet the ${listWords(short.meets)}.`] : []),
         'Put the whole gap where it is seen least. Glue does not fill it, and a screw must not pull it shut: that bends the frame.',
       ];
-  return [...place, ...notches, 'Then find out why: did the stop move? Measure those cut before.'];
+  const why = before > 0 ? ['Then find out why: did the stop move? Measure those cut before.'] : [];
+  return [...place, ...notches, ...why];
 }
 
 /** Nobody makes a piece smaller by more than this for one slip; a judgment of ours. */

@@ -52,10 +52,17 @@ describe('a piece that measures short is judged by what its ends meet', () => {
     expect(shortVerdict(post, row('Post'), SIXTEENTHS)).toBe(
       'Use it: a gap of 1/16 in does not weaken it.',
     );
-    expect(shortLines(post, SIXTEENTHS).join(' ')).toContain('Its ends meet the panel rail.');
+    expect(shortLines(post, SIXTEENTHS, 0).join(' ')).toContain('Its ends meet the panel rail.');
     expect(shortVerdict(rail, row('Panel rail'), SIXTEENTHS)).toContain('only shows');
-    expect(shortLines(rail, SIXTEENTHS).join(' ')).toContain(
+    expect(shortLines(rail, SIXTEENTHS, 0).join(' ')).toContain(
       'Mark its notches from the board that it meets',
     );
+  });
+
+  test('those cut before are measured too; before a first piece there are none', () => {
+    const post = shortBy('Post', 1 / 16);
+    if (post === undefined) throw new Error('it is not short');
+    expect(shortLines(post, SIXTEENTHS, 3).at(-1)).toContain('Measure those cut before.');
+    expect(shortLines(post, SIXTEENTHS, 0).join(' ')).not.toContain('before');
   });
 });
