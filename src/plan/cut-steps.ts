@@ -54,7 +54,7 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
 /** Boards that come to the saw at this setting for the first time: the end of each is squared. */
 function boardsBegun({ rows: [{ row }, ...others] }: Setting, worked: Worked): number {
   const marks = [row.mark, ...others.map(it => it.row.mark)];
-  const order = sawOrder(worked.cutList).flatMap(setting => setting.marks.map(({ mark }) => mark));
+  const order = sawOrder(worked).flatMap(setting => setting.marks.map(({ mark }) => mark));
   const boards = worked.purchases.find(({ section }) => section === row.section)?.boards ?? [];
   return boards.filter(({ cuts }) => {
     const first = Math.min(...cuts.map(({ mark }) => order.indexOf(mark)));

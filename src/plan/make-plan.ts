@@ -79,7 +79,7 @@ export function makePlan(
       weight: weightFigure(model, setting),
       sizes: sizeLines(out.sizes),
       ...sawn,
-      sawOrder: sawOrder(sawn.cutList),
+      sawOrder: sawOrder(worked),
       cost: costFigure(sawn.purchases),
       spacing,
       screws,

@@ -1,12 +1,37 @@
 import { sameLength } from '../measure/tolerance.js';
+import type { Model } from '../model/part.js';
+import type { StepRule } from '../recipe/recipe.js';
 import { inSawOrder } from './cutting-order.js';
 import type { CutRow, StopSetting } from './plan.js';
+import { selectParts } from './select.js';
+
+/** What is cut, and by which steps. */
+export type ToSaw = {
+  readonly cutList: readonly CutRow[];
+  readonly rules: readonly StepRule[];
+  readonly model: Model;
+};
 
 /**
- * Settings of the stop in the order of sawing: section by section as in the cut list, those too short to be held
- * first and then the others, longest first; equal lengths of a section at one setting whatever they become.
+ * Settings of the stop in the order of sawing: step by step as the recipe cuts them, and in each section by section
+ * as in the cut list, those too short to be held first and then the others, longest first.
  */
-export function sawOrder(rows: readonly CutRow[]): readonly StopSetting[] {
+export function sawOrder({ cutList, rules, model }: ToSaw): readonly StopSetting[] {
+  const steps = rules
+    .filter(({ cuts }) => cuts.length > 0)
+    .map(({ cuts }) => new Set(selectParts(model, cuts).map(({ id }) => id)));
+  const stepOf = ({ marks }: StopSetting) =>
+    steps.findIndex(ids =>
+      cutList.some(
+        row => marks.some(it => it.mark === row.mark) && row.pieces.some(id => ids.has(id)),
+      ),
+    );
+  const settings = inSawOrder(stopSettings(cutList), setting => setting);
+  return settings.toSorted((a, b) => stepOf(a) - stepOf(b));
+}
+
+/** Equal lengths of a section at one setting, whatever they become. */
+function stopSettings(rows: readonly CutRow[]): readonly StopSetting[] {
   const settings: StopSetting[] = [];
   for (const row of rows) {
     const at = settings.findIndex(
@@ -31,5 +56,5 @@ export function sawOrder(rows: readonly CutRow[]): readonly StopSetting[] {
       marks: [line],
     });
   }
-  return inSawOrder(settings, setting => setting);
+  return settings;
 }
