@@ -2,6 +2,7 @@ import type { Joint, Part } from '../model/part.js';
 import type { Plan, Step } from '../plan/plan.js';
 import type { StandingPot } from '../plan/planter.js';
 import { selectJoints } from '../plan/select.js';
+import { atHand } from './apart/at-hand.js';
 import { type Focus, focusOn } from './apart/focus.js';
 import { type Pulled, pullApart } from './apart/pull-apart.js';
 import { heldBefore, setsFinished } from './apart/units.js';
@@ -51,8 +52,9 @@ export function stepScene(plan: Plan, step: Step): StepScene {
     standing: model.parts.filter(({ id }) => there.has(id)),
     made,
   };
-  const focus = focusOn(all);
-  const held = heldBefore(madeBefore(plan, step), { ...focus, made }, model.contacts);
+  const place = focusOn(all);
+  const held = heldBefore(madeBefore(plan, step), { ...place, made }, model.contacts);
+  const focus = { ...place, standing: atHand({ ...place, made }, held) };
   const pulled = pullApart({ ...focus, held, contacts: model.contacts });
   const isFinished = setsFinished({ ...focus, made });
   const moved = new Set(pulled.flatMap(({ unit }) => unit));

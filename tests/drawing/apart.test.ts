@@ -138,6 +138,18 @@ describe('the steps of the bench', () => {
     ]);
   });
 
+  test('bearers go onto side panels alone: the faces are not there before the box is closed', () => {
+    const step = plan.steps.find(({ id }) => id === 'bearers');
+    if (step === undefined) throw new Error('no step that sets the bearers');
+    const { bright, standing } = stepScene(plan, step);
+    expect(bright.map(({ id }) => id)).toEqual([
+      'planter_box/left.bearer/1',
+      'planter_box/left.bearer/2',
+    ]);
+    const panels = new Set(standing.map(({ id }) => id.split('.')[1]));
+    expect([...panels].sort()).toEqual(['side/inner', 'side/outer']);
+  });
+
   test('eight panels are closed the same way, four of them with shorter rails, and the picture says so', () => {
     const step = plan.steps.find(({ id }) => id === 'box-corners');
     if (step === undefined) throw new Error('no step that closes panels');
