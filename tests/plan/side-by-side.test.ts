@@ -53,13 +53,26 @@ describe('two people side by side', () => {
     expect(stepOf(planOf(read.recipe), 'seat-rails').needs).toContain('sand-loose');
   });
 
-  test('screws are counted out beside the setting up of the saw, and the page says so', () => {
-    const counting = turns.find(({ step }) => step.id === 'lay-out');
-    expect(counting && besides(counting).map(({ step }) => step.id)).toEqual(['set-up']);
+  // Common practice: a board is numbered before the first cut, since the list tells by numbers what it gives.
+  test('boards are numbered and screws counted while the lead sets up the saw and cuts small blocks', () => {
+    const alone = turns.filter(({ who, step }) => who === 'helper' && step.phase === 'cut');
+    expect(alone.map(({ step }) => step.id)).toEqual(['number-boards', 'lay-out']);
+    const beside = alone.flatMap(besides).map(({ step }) => step.id.split('/')[0]);
+    expect([...new Set(beside)]).toEqual(['set-up', 'cut-feet']);
+    const sawn = plan.steps.filter(({ phase, tally }) => phase === 'cut' && tally);
+    expect(sawn.length).toBeGreaterThan(3);
+    for (const { needs } of sawn) expect(needs).toContain('number-boards');
     const page = pageLines(timePage(plan), 80).join(' ').replace(/\s+/g, ' ');
     expect(page).toMatch(
-      /Side by side from 18:00: lead: \d+\. Set up the saw .* \/ helper: \d+\. Count out/,
+      /Side by side from 18:00: lead: \d+\. Set up the saw .* \/ helper: \d+\. Number and stack/,
     );
+  });
+
+  // In a closed box of 12 in a drill-driver of about 7 in, its bit and a screw of 2-3/4 in have no room.
+  test('bearers are screwed to flat side panels, before the box is closed round them', () => {
+    expect(needed('box-close')).toContain('bearers');
+    expect(needed('bearers')).not.toContain('box-close');
+    expect(needed('floor')).toContain('box-close');
   });
 
   // 29 CFR 570.55 and the caution on young helpers: somebody watches them.

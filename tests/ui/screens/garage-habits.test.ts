@@ -77,7 +77,7 @@ describe('back after several days, where was I?', () => {
   const page = returnPage([...HALF_CUT, paused], 4);
 
   test.each([
-    ['done', /So far \d+ of 38 steps done/],
+    ['done', /So far \d+ of 40 steps done/],
     ['half done', /Half done .*7 of 25 pieces/],
     ['the next move, and who makes it', /Next Step \d+: Cut 25 at 18 in.*\(together/],
     ['what to take out', /Take out miter saw, stop block and clamp/],
