@@ -1,12 +1,12 @@
-import { formatBoardLength, formatLength } from '../measure/format-length.js';
+import { formatLength } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
 import { snap } from '../measure/round.js';
 import { sameLength } from '../measure/tolerance.js';
-import { listWords } from '../text/list.js';
 import { count } from '../text/plural.js';
 import type { CutPieces } from './as-cut.js';
+import { type BoardsBeside, boardChanges } from './board-changes.js';
 import { onTheTape } from './on-tape.js';
-import type { CutRow, Plan, Purchase, Step } from './plan.js';
+import type { CutRow, Plan, Step } from './plan.js';
 
 /** What a measured length changes, told before it is taken over. */
 export type PlanChanges = {
@@ -18,12 +18,7 @@ export type PlanChanges = {
   readonly heed: readonly string[];
 };
 
-type Pair = {
-  readonly before: Plan;
-  readonly after: Plan;
-  readonly cut: readonly CutPieces[];
-  readonly done: ReadonlySet<string>;
-};
+type Pair = BoardsBeside & { readonly cut: readonly CutPieces[] };
 
 /** Every figure that is not what it was, in words for the bench. */
 export function planChanges(pair: Pair): PlanChanges {
@@ -156,26 +151,12 @@ function spacingChanges({ before, after }: Pair): readonly string[] {
   });
 }
 
-function boardChanges({ before, after }: Pair): readonly string[] {
-  return after.purchases.flatMap(now => {
-    const old = before.purchases.find(({ section }) => section === now.section);
-    const more = bought(now, old).map(
-      ([length, all]) => `${all} x ${formatBoardLength(length, after.display)}`,
-    );
-    const lines = more.length > 0 ? [`${now.section}: to buy besides, ${listWords(more)}`] : [];
-    return [...lines, ...now.missing.map(words => `${now.section}: ${words}`)];
-  });
-}
-
-function bought(now: Purchase, old: Purchase | undefined): readonly (readonly [Mm, number])[] {
-  return now.buy.flatMap(({ length, count: all }) => {
-    const had = old?.buy.find(it => sameLength(it.length.value, length.value))?.count ?? 0;
-    return all > had ? [[length.value, all - had] as const] : [];
-  });
-}
-
 /** Steps that say another figure than before; those that cut are told by their pieces. */
-function stepChanges({ before, after, done }: Pair): Pick<PlanChanges, 'toCome' | 'stays'> {
+function stepChanges({
+  before,
+  after,
+  work: { done },
+}: Pair): Pick<PlanChanges, 'toCome' | 'stays'> {
   const changed = after.steps.filter(step => {
     const old = before.steps.find(({ id }) => id === step.id);
     return old !== undefined && step.phase !== 'cut' && figuresOf(old) !== figuresOf(step);

@@ -5,6 +5,7 @@ import { onDay } from '../../../plan/on-day.js';
 import { changesNothing, planChanges } from '../../../plan/plan-changes.js';
 import { refusalWords } from '../../../plan/refusal-words.js';
 import { atBench } from '../../../workbook/at-bench.js';
+import { benchOf } from '../../bench-of.js';
 import { onToldDay } from '../../build.js';
 import type { Build } from '../../screen.js';
 import type { Answer } from './state.js';
@@ -26,7 +27,7 @@ export function outlook(
     return { stands: false, blocks: [{ title, lines: refusalWords(made.problems, plan) }] };
   }
   const after = onToldDay(made.plan, progress, { onDay });
-  const changes = planChanges({ before: plan, after, cut, done: progress.done });
+  const changes = planChanges({ ...benchOf(build), before: plan, after, cut });
   if (changesNothing(changes)) {
     return { stands: true, blocks: [{ title: 'Nothing else changes by it.', lines: [] }] };
   }
