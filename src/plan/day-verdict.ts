@@ -59,9 +59,15 @@ function glueVerdictOf(told: ToldDay, { display }: Seen): DayVerdict {
     when: glueWhen(day, display),
     sums: [
       `${formatTemperature(told.now, display)} at the joint, ${formatTemperature(Math.min(told.now, told.coldest ?? told.now), display)} at the coldest.`,
-      ...(told.moisturePercent === undefined ? ['Not checked: how wet the wood is.'] : []),
+      ...(told.moisturePercent === undefined ? [notMetered()] : []),
     ],
   };
+}
+
+/** A yes to the warmth alone is not to be taken for a yes to boards that come wet from the store. */
+function notMetered(): string {
+  const { wettestWoodPercent } = glueOf(GLUE);
+  return `Not checked: how wet the wood is. This glue wants ${wettestWoodPercent.value}% or drier.`;
 }
 
 function sealVerdictOf(told: ToldDay, { display, clockMinutes }: Seen): DayVerdict {

@@ -177,7 +177,7 @@ const STANDARD: Readonly<Record<string, Standard>> = {
   session_from: {
     kind: 'clock',
     say: 'At what time does a session begin?',
-    why: 'Saws have to be done before the last hour of noise.',
+    why: 'Early enough that the saws are done before it has to be quiet.',
     usual: word('18:00'),
     ...NOTHING_ELSE,
   },

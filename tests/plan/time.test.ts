@@ -153,6 +153,11 @@ describe('a general whole-number solver on the bench', () => {
   );
 });
 
+test('without a day the hour at which it is done is said to be that of the last session', () => {
+  const lines = pageLines(timePage(planOf(BENCH)), 200).join(' ');
+  expect(lines).toMatch(/It takes 6 sessions and is done in the last of them at about \d\d:\d\d\./);
+});
+
 test('the page says who does what, when, and what stands', () => {
   const page = timePage(
     planOf(BENCH, { first_day: FIRST, session_days: days('Fri, Sat 9:00-14:00') }),

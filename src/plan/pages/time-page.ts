@@ -40,8 +40,14 @@ function openingWords({ time, steps, display }: Plan): string {
   const last = time.sessions.at(-1);
   if (last === undefined) return work;
   const ends = Math.max(...last.turns.map(({ to }) => to), last.from);
-  const day = last.date === undefined ? '' : ` on ${formatDay(last.date)}`;
+  const day =
+    last.date === undefined ? lastOf(time.sessions.length) : ` on ${formatDay(last.date)}`;
   return `${work} It takes ${count(time.sessions.length, 'session')} and is done${day} at about ${formatClock(ends)}.`;
+}
+
+/** A clock without a day is that of the last session. */
+function lastOf(sessions: number): string {
+  return sessions === 1 ? '' : ' in the last of them';
 }
 
 export const BEFORE_TITLE = 'Before the first session: at the place and where wood is sold';
