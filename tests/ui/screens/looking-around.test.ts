@@ -3,6 +3,8 @@ import type { Plan } from '../../../src/plan/plan.js';
 import { dayScreen } from '../../../src/ui/screens/day/screen.js';
 import { choicesOf } from '../../../src/ui/screens/measure/choices.js';
 import { pauseScreen } from '../../../src/ui/screens/pause/screen.js';
+import { planPages } from '../../../src/ui/screens/plan/pages.js';
+import { planScreen } from '../../../src/ui/screens/plan/screen.js';
 import { recapFacts } from '../../../src/ui/screens/resume/recap-facts.js';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
@@ -82,6 +84,17 @@ describe('what is asked is about the step that is seen', () => {
       kind: 'first',
       cutting: { step: { id: cut?.id } },
     });
+  });
+
+  test.each([
+    ['from the store the list of what to buy', 'buy', 'boards'],
+    ['from the saw the boards by their numbers', bench.steps.find(it => it.tally)?.id, 'boards'],
+    ['from a frame the drawing', 'end-corners', 'drawing'],
+    ['from no step the drawing', undefined, 'drawing'],
+  ])('the plan: %s', (_, stepSeen, page) => {
+    const at = contextWith(buildAfter([], bench), { stepSeen });
+    const { state } = usedWith(planScreen, at);
+    expect(at.build && planPages(at.build)[state.page]?.id).toBe(page);
   });
 
   test('the day: for sealer where one looks at a coat of it, and telling it is work there', () => {

@@ -65,6 +65,19 @@ describe.each([80, 60])('in a window of %i columns, at every turn of the whole b
   });
 });
 
+test.each([
+  ['where an answer is to be written down, the note', 'ask-load', ['n']],
+  ['at the store, the tape for what the boards really are', 'buy', ['s']],
+])('a key is seen for what the step says: %s', (_, id, keys) => {
+  let turns = 0;
+  everyTurn(80, BENCH, (seen, step, move) => {
+    if (step.id !== id || move !== 'check') return;
+    turns += 1;
+    expect(seen).toEqual(expect.arrayContaining(keys));
+  });
+  expect(turns).toBeGreaterThan(0);
+});
+
 test('the page of keys has the others: nothing that works is untold', () => {
   const used = usedWith(stepScreen, contextWith(buildAfter([], BENCH)));
   const told = stepScreen.hints(used.state, used.at).map(({ key }) => key);

@@ -2,15 +2,16 @@ import { formatMinutes } from '../../../measure/duration.js';
 import { allPages } from '../../../plan/pages/all-pages.js';
 import { wordsPage } from '../../../plan/pages/words-page.js';
 import type { Plan } from '../../../plan/plan.js';
+import type { Phase } from '../../../recipe/recipe.js';
 import type { Block, Page } from '../../../text/page.js';
 import { bodyLines } from '../../../text/page-lines.js';
 import { count } from '../../../text/plural.js';
 import { toAscii } from '../../../text/safe-text.js';
 import { HAND_OVER } from '../../../workbook/pages/hand-over-pages.js';
 import type { Progress } from '../../../workbook/workbook.js';
-import type { Build } from '../../screen.js';
+import type { Build, Context } from '../../screen.js';
 import { WHO } from '../step/phase-words.js';
-import { stepToOpen } from '../step/shown-step.js';
+import { stepAtHand } from '../step/shown-step.js';
 import { pageNow } from './page-now.js';
 
 /** A page of the plan on the screen: its key, its short name, what is on it. */
@@ -103,13 +104,24 @@ export function isBegun({ progress }: Build): boolean {
   return progress.done.size > 0 || progress.tallies.size > 0;
 }
 
-/** Where the pages open: at the care sheet when all is built, at the drawing before. */
-export function firstPage(build: Build): number {
-  const step = stepToOpen(build);
-  if (step !== undefined && step.phase !== 'hand-over') return 0;
+/** Steps that send one to the boards: with the list in hand to the store, by their numbers to the saw. */
+const BOARD_PHASES: readonly Phase[] = ['buy', 'cut'];
+
+/**
+ * Where the pages open: from a step of the store or the saw at the list of boards that it speaks of, at the care
+ * sheet when all is built, else at the drawing.
+ */
+export function firstPage(build: Build, { stepSeen }: Pick<Context, 'stepSeen'>): number {
+  const step = stepAtHand(build, { stepSeen });
+  if (step === undefined || step.phase === 'hand-over') return numberOf('care', build);
+  const isAtBench = stepSeen !== undefined;
+  return isAtBench && BOARD_PHASES.includes(step.phase) ? numberOf('boards', build) : 0;
+}
+
+function numberOf(page: string, build: Build): number {
   return Math.max(
     0,
-    planPages(build).findIndex(({ id }) => id === 'care'),
+    planPages(build).findIndex(({ id }) => id === page),
   );
 }
 

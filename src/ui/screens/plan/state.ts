@@ -17,8 +17,8 @@ export type PlanState = {
   readonly asked: boolean;
 };
 
-export function open({ build }: Context): PlanState {
-  const page = build === undefined ? 0 : firstPage(build);
+export function open(at: Context): PlanState {
+  const page = at.build === undefined ? 0 : firstPage(at.build, at);
   return { page, top: 0, sight: { view: 'front', close: 0 }, asked: false };
 }
 

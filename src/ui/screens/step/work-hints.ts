@@ -54,7 +54,7 @@ function stepHints(move: Move, work: Work): readonly KeyHint[] {
     ...cautionHint(work),
     ...(step.day === undefined || move.kind === 'tell-day' ? [] : [DAY]),
     ...(open ? [] : [BEFORE, LIST]),
-    ...(notes === 0 ? [] : [{ key: 'n', does: notes === 1 ? 'note' : 'notes' }]),
+    ...(notes === 0 && step.phase !== 'plan' ? [] : [{ key: 'n', does: noteDoes(notes) }]),
     ...(open && CAN_GO_WRONG.includes(step.phase) ? [MISTAKE] : []),
     ...sightHints(work),
   ];
@@ -62,8 +62,15 @@ function stepHints(move: Move, work: Work): readonly KeyHint[] {
   return [...all, ...rest].slice(0, MOST);
 }
 
-/** At the saw from the first piece on; frames and gaps once they are put together. */
+/** What was noted is one key away; before the wood, where people's answers are written down, so is the pencil. */
+function noteDoes(notes: number): string {
+  if (notes === 0) return 'write it down';
+  return notes === 1 ? 'note' : 'notes';
+}
+
+/** At the store and at the saw from the first piece on; frames and gaps once they are put together. */
 function isTapeWanted(move: Move, { step, build }: Work): boolean {
+  if (step.phase === 'buy') return true;
   const wanted = toMeasure(step, build.plan);
   return isMeasured(wanted) && (wanted.cutting !== undefined || move.kind !== 'count');
 }
