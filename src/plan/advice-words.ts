@@ -133,7 +133,7 @@ function remainsLines({ left, becomes, serves }: Advice, display: Display): read
 }
 
 /** `B post, 18 in`. */
-export function pieceWords({ mark, name, length }: Needed, display: Display): string {
+function pieceWords({ mark, name, length }: Needed, display: Display): string {
   return `${mark} ${name.toLowerCase()}, ${formatLength(length, display)}`;
 }
 

@@ -58,7 +58,7 @@ function fastenerLine(rows: readonly FastenerRow[], { metal }: Setting): Hardwar
 }
 
 /** Packs that hold so many with the least left over, the fewest packs where that is equal. */
-export function packWords(needed: number, packs: readonly number[]): string {
+function packWords(needed: number, packs: readonly number[]): string {
   const sizes = packs.toReversed().map(holds => ({ name: `box of ${holds}`, holds }));
   const { cans: boxes } = cansFor(needed, sizes, 'left-over');
   return listWords(boxes.map(({ offer, count: times }) => `${times} x ${offer.name}`));

@@ -86,7 +86,7 @@ function placedUse({ beam }: Bearings, wet: boolean, time: LoadTime): BeamUse {
 }
 
 /** The deepest notch over a support, those from below first. */
-export function worstNotch(bearings: Bearings): EndNotch | undefined {
+function worstNotch(bearings: Bearings): EndNotch | undefined {
   const ends = beamNotches(bearings).flatMap(notch => (notch.at === 'support' ? [notch] : []));
   const [worst] = [...ends].sort(
     (a, b) => Number(b.edge === 'bottom') - Number(a.edge === 'bottom') || b.depth - a.depth,

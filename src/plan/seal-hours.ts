@@ -8,7 +8,7 @@ import type { SessionDay } from './session-days.js';
 type Hours = { readonly from: Minutes; readonly to: Minutes };
 
 /** From when the dew has gone until some hours before sunset, in minutes since midnight; by the mean of the year where no date is known. */
-export function sealDaylight(date: CalendarDay | undefined): Hours {
+function sealDaylight(date: CalendarDay | undefined): Hours {
   const sunset = date === undefined ? MEAN_SUNSET.value : sunsetOn(dayOfYear(date));
   return { from: DEW_GONE_MINUTES.value, to: sunset - BEFORE_SUNSET_HOURS.value * 60 };
 }
