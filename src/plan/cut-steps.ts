@@ -26,6 +26,8 @@ type Own = { readonly row: CutRow; readonly pieces: readonly string[] };
 export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly Step[] {
   const wanted = new Set(selectParts(worked.model, rule.cuts).map(part => part.id));
   const settings = settingsOf(worked.cutList, wanted);
+  const { purchases } = worked;
+  const order = sawOrder(worked).flatMap(({ marks }) => marks.map(({ mark }) => mark));
   return settings.map((setting, at) => {
     const [{ row }] = setting.rows;
     const length = formatLengthExact(row.length.value, worked.display);
@@ -43,7 +45,11 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
       tally: { of: 'piece', count: bright.length },
       bright,
       minutes: cutMinutes(
-        { pieces: bright.length, ends: boardsBegun(setting, worked), isFirst: at === 0 },
+        {
+          pieces: bright.length,
+          ends: boardsBegun(setting, { purchases, order }),
+          isFirst: at === 0,
+        },
         rule,
         worked,
       ),
@@ -52,10 +58,15 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
 }
 
 /** Boards that come to the saw at this setting for the first time: the end of each is squared. */
-function boardsBegun({ rows: [{ row }, ...others] }: Setting, worked: Worked): number {
+function boardsBegun(
+  { rows: [{ row }, ...others] }: Setting,
+  {
+    purchases,
+    order,
+  }: { readonly purchases: readonly Purchase[]; readonly order: readonly string[] },
+): number {
   const marks = [row.mark, ...others.map(it => it.row.mark)];
-  const order = sawOrder(worked).flatMap(setting => setting.marks.map(({ mark }) => mark));
-  const boards = worked.purchases.find(({ section }) => section === row.section)?.boards ?? [];
+  const boards = purchases.find(({ section }) => section === row.section)?.boards ?? [];
   return boards.filter(({ cuts }) => {
     const first = Math.min(...cuts.map(({ mark }) => order.indexOf(mark)));
     return marks.includes(order[first] ?? '');

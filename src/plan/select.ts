@@ -3,7 +3,8 @@ import type { Selector } from '../recipe/recipe.js';
 
 /** True when the selector names this path, or a use of an assembly that it lies in. */
 export function picks(selector: string, path: string): boolean {
-  return path === selector || path.startsWith(`${selector}.`);
+  if (!path.startsWith(selector)) return false;
+  return path.length === selector.length || path[selector.length] === '.';
 }
 
 /** Parts that any of the selectors picks, in the order of the model. */
