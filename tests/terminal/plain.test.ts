@@ -122,7 +122,7 @@ async function visitAll(env: Readonly<Record<string, string>>): Promise<readonly
   await visit(KEY.escape, /Space: one more/);
   await visit('t', /Timers|timers|No timer/);
   await visit(KEY.escape, /Space: one more/);
-  await visit('m', /Stop the saw first/);
+  await visit('m', /Stop whatever runs/);
   await visit('1', /What happened to/);
   await visit('1', /Nothing typed: none\s+of it/);
   await visit(KEY.enter, /Space: (?:do it so|read on)/);

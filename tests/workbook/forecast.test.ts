@@ -148,7 +148,7 @@ describe('when the bench will likely be done', () => {
     expect(found.pace.all).toBeGreaterThan(1.5);
     expect(`${found.day} ${found.clock}` > `${fast.day} ${fast.clock}`).toBe(true);
     expect(forecastWords(found)).toMatch(
-      /^by \w{3} \w{3} \d+, about \d+:\d\d: \d+ more sessions, at \d\.\d x the plan$/,
+      /^by \w{3} \w{3} \d+, about \d+:\d\d: \d+ more sessions, in \d\.\d x the time$/,
     );
   });
 

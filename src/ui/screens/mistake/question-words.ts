@@ -6,7 +6,7 @@ import type { Stage } from './state.js';
 export function questionWords(stage: Stage): readonly string[] {
   switch (stage.kind) {
     case 'piece':
-      return ['Stop the saw first. What is it about?'];
+      return ['Stop whatever runs first. What is it about?'];
     case 'what':
       return [`What happened to ${stage.choice.row.mark}, ${stage.choice.row.name.toLowerCase()}?`];
     case 'section':
