@@ -63,3 +63,15 @@ describe('the gap between seat slats through the year', () => {
     }
   });
 });
+
+// EN 581-1: a gap of 7 to 12 mm holds a finger. Not re-checked.
+test.each([17, 18, 19, 20, 22, 24, 26])(
+  'with a seat %d in deep neither infill slats nor floor planks are set where a finger is held',
+  depth => {
+    const answers = { seat_depth: { kind: 'length', value: inches(depth) } } as const;
+    const rows = planOf(BENCH, answers).spacing.filter(({ name }) => !name.startsWith('Seat slat'));
+    expect(rows.length).toBeGreaterThan(2);
+    const held = rows.filter(({ gap }) => gap.value > 7 && gap.value < 12);
+    expect(held.map(({ name }) => name)).toEqual([]);
+  },
+);

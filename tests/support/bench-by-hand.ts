@@ -47,7 +47,7 @@ export function piecesByHand(sizes: Sizes): ReadonlyMap<string, number> {
     found.set(key, (found.get(key) ?? 0) + count);
   };
   for (const { width, height, count } of panels) {
-    const infill = evenCount(width - 2 * W, 2.5, 3 / 4, 1 / 8, 2);
+    const infill = evenCount(width - 2 * W, 2.5, 1, 1 / 8, 2);
     add('2x4', height - W, 2 * count);
     add('2x4', width, 2 * count);
     add('1x2', width - 2 * W, 2 * count);
@@ -61,7 +61,7 @@ export function piecesByHand(sizes: Sizes): ReadonlyMap<string, number> {
   if (seat > 48) add('2x4', seat - 2 * T, 1);
   add(slatBoard, depth, evenCount(seat, W, sizes.slatGap, 1 / 8, 5 / 8)?.n ?? 0);
   add('2x4', depth - 2 * T, 4);
-  const planks = evenCount(depth - 2 * T, PLANK, 3 / 4, 1 / 8, 1.5);
+  const planks = evenCount(depth - 2 * T, PLANK, 1, 1 / 8, 1.5);
   add('1x4', planterWidth - 2 * T - 1 / 4, 2 * (planks?.n ?? 0));
   add('2x4', W, 8 + 4 + (third ? 2 : 0));
   return found;

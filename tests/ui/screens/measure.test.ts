@@ -128,11 +128,11 @@ test('taken back, it is named by its length, in one row of a small window', () =
 });
 
 describe('a length with which the joints do not close', () => {
-  // An opening of 11 in that measures 12-1/8 in: the posts would stand 1-1/8 in farther apart than their rails let them.
+  // An opening of 11 in that measures 13-1/8 in: the posts would stand 2-1/8 in farther apart than their rails let them.
   test('is refused in the names of the pieces, with what to do, and can be written down', () => {
     const { verdict, blocks, take, leave } = answerAt(
       FINISHED_TO_STAND,
-      `${row(FINISHED_TO_STAND, 'Inside the end panels, from post to post')} "12-1/8" enter enter`,
+      `${row(FINISHED_TO_STAND, 'Inside the end panels, from post to post')} "13-1/8" enter enter`,
     );
     const lines = blocks.flatMap(({ lines: it }) => it);
     expect(verdict).toContain('planned 11 in');
