@@ -219,7 +219,7 @@ test('a bench from the first question to the last step, over three evenings', as
   await see('Roof bench');
   expect(terminal.screen().join('\n')).toMatch(/1 {2}Roof bench +finished/);
   expectAllDone();
-}, 60_000);
+}, 120_000);
 
 /** The file, read by itself, agrees with what was done at the bench. */
 function expectAllDone(): void {
