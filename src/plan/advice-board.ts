@@ -1,5 +1,5 @@
 import { outcomeOf, type RackOutcome } from './advice.js';
-import { isFresh, type RackBoard } from './rack.js';
+import { isFresh, isToBuy, type RackBoard } from './rack.js';
 import { type Bench, rackNow } from './rack-now.js';
 import { soundOf } from './rack-parted.js';
 import type { SpoiledBoard } from './work-so-far.js';
@@ -31,7 +31,7 @@ export function adviceOnBoard(spoiled: SpoiledBoard, bench: Bench): BoardAdvice 
   const outcome = outcomeOf(now, bench);
   const count = soundOf(board, spoiled, bench.setting.display).length;
   // Boards that were to be bought are planned afresh: those behind them have moved up.
-  const at = place - boards.slice(0, place).filter(({ kind }) => kind === 'to-buy').length;
+  const at = place - boards.slice(0, place).filter(isToBuy).length;
   const sound = now.rack.boards.slice(at, at + count);
   const others = outcome.changed.filter(it => !sound.includes(it));
   const fits = now.last?.buysMore ? 'another-board' : fitsOf(board, sound, outcome);

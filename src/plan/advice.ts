@@ -1,10 +1,11 @@
 import type { Cents, Mm } from '../measure/quantities.js';
 import { atMost } from '../measure/tolerance.js';
 import type { Step } from './plan.js';
-import type { Rack, RackBoard } from './rack.js';
+import { isToBuy, type Rack, type RackBoard } from './rack.js';
 import { type Bench, type RackNow, rackNow } from './rack-now.js';
 import { isOffcut } from './rack-room.js';
 import { hasRoomFor, oneBoardMore, type SpareBoard } from './rack-spare.js';
+import type { ToBuy } from './to-buy.js';
 import {
   type AddedBoards,
   cutStepsOf,
@@ -24,9 +25,6 @@ export type Fits =
   /** What is left becomes another piece that is still to be cut; nothing has to be bought. */
   | 'serves-elsewhere'
   | 'another-board';
-
-/** Boards of one length to buy. */
-export type ToBuy = { readonly length: Mm; readonly count: number };
 
 /** The boards of a section after a change, and what has to be bought for it. */
 export type RackOutcome = {
@@ -135,7 +133,7 @@ function spareOf(rack: Rack, needed: readonly Needed[]): RackOutcome['spare'] {
 }
 
 function toBuy(boards: readonly RackBoard[]): readonly ToBuy[] {
-  const bought = boards.filter(({ kind }) => kind === 'to-buy');
+  const bought = boards.filter(isToBuy);
   const lengths = [...new Set(bought.map(({ length }) => length))].sort((a, b) => b - a);
   return lengths.map(length => ({
     length,
@@ -145,7 +143,7 @@ function toBuy(boards: readonly RackBoard[]): readonly ToBuy[] {
 
 /** Pieces still to be cut that the sound part is long enough for, so many of each as it gives. */
 function becomesOf({ rack, last }: RackNow, { plan, work }: Bench): readonly Needed[] {
-  const remains = rack.boards.at(-1 - toBuyCount(rack.boards));
+  const remains = rack.boards.at(-1 - rack.boards.filter(isToBuy).length);
   if (last === undefined || remains?.kind !== 'remains') return [];
   return stillNeeded(plan, rack.section, work).flatMap(it => {
     const gives = Math.floor((remains.length + rack.kerf) / (it.length + rack.kerf));
@@ -153,8 +151,4 @@ function becomesOf({ rack, last }: RackNow, { plan, work }: Bench): readonly Nee
       ? []
       : [{ ...it, count: Math.min(gives, it.count) }];
   });
-}
-
-function toBuyCount(boards: readonly RackBoard[]): number {
-  return boards.filter(({ kind }) => kind === 'to-buy').length;
 }

@@ -1,10 +1,9 @@
 import { formatBoardLength, formatLength } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
-import { sameLength } from '../measure/tolerance.js';
 import { listWords } from '../text/list.js';
-import type { ToBuy } from './advice.js';
 import type { Plan } from './plan.js';
 import { type Bench, rackNow } from './rack-now.js';
+import { countOf, eachToBuy, moreThan, type ToBuy } from './to-buy.js';
 
 /** Two plans for the same work at the bench: the one that counts, and the one with a measured length. */
 export type BoardsBeside = Pick<Bench, 'work' | 'setting'> & {
@@ -45,31 +44,12 @@ function boardsOf(section: string, bench: Bench): Boards {
   const now = isTouched ? rackNow(section, bench) : undefined;
   if (now?.last === undefined)
     return { all: planned, afterSlips: [], missing: purchase?.missing ?? [] };
-  const afterSlips = now.rack.boards
-    .filter(({ kind }) => kind === 'to-buy')
-    .map(({ length }) => ({ length, count: 1 }));
+  const afterSlips = eachToBuy(now.rack.boards);
   const { display } = bench.plan;
   const missing = now.last.missing.map(
     ({ count, mark, length }) => `no board for ${count} x ${mark} ${formatLength(length, display)}`,
   );
   return { all: [...planned, ...afterSlips], afterSlips, missing };
-}
-
-/** By how many boards of each length there are more of one than of the other. */
-function moreThan(one: readonly ToBuy[], other: readonly ToBuy[]): readonly ToBuy[] {
-  const lengths = one
-    .map(({ length }) => length)
-    .filter((length, at, all) => all.findIndex(it => sameLength(it, length)) === at);
-  return lengths
-    .map(length => ({ length, count: countOf(one, length) - countOf(other, length) }))
-    .filter(({ count }) => count > 0);
-}
-
-function countOf(boards: readonly ToBuy[], wanted: Mm): number {
-  return boards.reduce(
-    (sum, { length, count }) => sum + (sameLength(length, wanted) ? count : 0),
-    0,
-  );
 }
 
 function has(boards: readonly ToBuy[], wanted: Mm): boolean {

@@ -6,7 +6,7 @@ import { count } from '../text/plural.js';
 import { outcomeOf } from './advice.js';
 import { buyWords } from './advice-words.js';
 import type { Plan, Purchase } from './plan.js';
-import { ownName, type Rack, type RackBoard } from './rack.js';
+import { isToBuy, ownName, type Rack, type RackBoard } from './rack.js';
 import { type Bench, rackNow } from './rack-now.js';
 import { isOffcut } from './rack-room.js';
 import type { Setting } from './setting.js';
@@ -78,10 +78,6 @@ function rackTold(purchase: Purchase, bench: Bench): RackTold | undefined {
     happened: changes,
     rack: now.rack,
   };
-}
-
-function isToBuy({ kind }: RackBoard): boolean {
-  return kind === 'to-buy';
 }
 
 function costOf(boards: readonly RackBoard[]): Cents {

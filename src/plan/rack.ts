@@ -43,6 +43,11 @@ export type Rack = {
   readonly asked: SectionProblem;
 };
 
+/** A board that pieces are planned on and that is not there yet. */
+export function isToBuy({ kind }: Pick<RackBoard, 'kind'>): boolean {
+  return kind === 'to-buy';
+}
+
 /** The end of such a board has not been squared yet. */
 export function isFresh({ kind }: RackBoard): boolean {
   return kind === 'untouched' || kind === 'spare' || kind === 'to-buy';

@@ -1,8 +1,9 @@
-import { atMost, sameLength } from '../measure/tolerance.js';
-import { type Rack, type RackBoard, relabeled, unplaced } from './rack.js';
+import { atMost } from '../measure/tolerance.js';
+import { isToBuy, type Rack, type RackBoard, relabeled, unplaced } from './rack.js';
 import { placedBeside, withCut } from './rack-room.js';
 import { rackFaults, type Shared, sharedOut } from './rack-solve.js';
 import type { Setting } from './setting.js';
+import { eachToBuy, moreThan } from './to-buy.js';
 import type { Needed } from './work-so-far.js';
 
 /** The boards after a piece was lost or a board came, and what is new about them. */
@@ -31,13 +32,14 @@ export type Order = {
  */
 export function replan(rack: Rack, order: Order): Replanned {
   const planned = planAnew(rack, order);
-  return { ...planned, buysMore: buysMore(rack, planned.rack) };
+  const more = moreThan(eachToBuy(planned.rack.boards), eachToBuy(rack.boards));
+  return { ...planned, buysMore: more.length > 0 };
 }
 
 type Anew = Omit<Replanned, 'buysMore'>;
 
 function planAnew(rack: Rack, { needed, setting, hasRemains }: Order): Anew {
-  const there = rack.boards.filter(({ kind }) => kind !== 'to-buy');
+  const there = rack.boards.filter(board => !isToBuy(board));
   const before = relabeled({ ...rack, boards: there }, needed);
   const open = unplaced(before, needed);
   const served = hasRemains ? servedBy(before, needed, open) : undefined;
@@ -100,18 +102,6 @@ function atLeastCost(before: Rack, { needed, setting, hasRemains }: Order): Anew
 function isBetter(a: Shared, b: Shared): boolean {
   const absent = ({ missing }: Shared) => missing.reduce((sum, { count }) => sum + count, 0);
   return absent(a) < absent(b) || (absent(a) === absent(b) && a.cost < b.cost);
-}
-
-/** A board to buy of a length of which there were not so many to buy before. */
-function buysMore(before: Rack, after: Rack): boolean {
-  const toBuy = ({ boards }: Rack) =>
-    boards.filter(({ kind }) => kind === 'to-buy').map(({ length }) => length);
-  const left = [...toBuy(before)];
-  return toBuy(after).some(length => {
-    const at = left.findIndex(it => sameLength(it, length));
-    if (at >= 0) left.splice(at, 1);
-    return at < 0;
-  });
 }
 
 function changedBoards(before: Rack, after: Rack): readonly RackBoard[] {

@@ -1,6 +1,6 @@
 /**
  * Numbers to reckon with for a moment. Making such an array takes longer than most sums on it, so one is kept from
- * call to call; nobody may keep what it gives beyond his own sum.
+ * call to call; nobody may keep what it gives beyond the one sum.
  */
 export class Slate {
   private kept = new Float64Array(64);
