@@ -1,5 +1,5 @@
 import type { PaperPoint, Patch, Stroke } from '../strokes.js';
-import { type Convex, cutOut } from './convex.js';
+import { type Convex, cutOut, turn } from './convex.js';
 
 /** What is drawn of wood. */
 export type Seen = { readonly strokes: readonly Stroke[]; readonly patches: readonly Patch[] };
@@ -20,9 +20,7 @@ function strokeBeside(stroke: Stroke, shape: Convex): readonly Stroke[] {
   let [enters, leaves] = [0, 1];
   for (const [i, a] of shape.entries()) {
     const b = shape[(i + 1) % shape.length] ?? a;
-    const side = (point: PaperPoint) =>
-      (b.u - a.u) * (point.v - a.v) - (b.v - a.v) * (point.u - a.u);
-    const [atFrom, atTo] = [side(from), side(to)];
+    const [atFrom, atTo] = [turn(a, b, from), turn(a, b, to)];
     if (atFrom <= 0 && atTo <= 0) return [stroke];
     const share = atFrom / (atFrom - atTo);
     if (atFrom < 0) enters = Math.max(enters, share);

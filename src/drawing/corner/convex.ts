@@ -7,7 +7,7 @@ export type Convex = readonly PaperPoint[];
 const NOTHING = 1e-3;
 
 /** Twice the area left of the way from a over b to c; negative where it turns to the right. */
-function turn(a: PaperPoint, b: PaperPoint, c: PaperPoint): number {
+export function turn(a: PaperPoint, b: PaperPoint, c: PaperPoint): number {
   return (b.u - a.u) * (c.v - a.v) - (b.v - a.v) * (c.u - a.u);
 }
 
