@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/quantities.js';
 import { fromUnits } from '../measure/round.js';
-import { listWords } from '../text/list.js';
 import { stepsAgain } from './advice.js';
+import { boardsNamed, type NamedBoard, numbered } from './boards-named.js';
 import { markLine } from './cut-steps.js';
 import { holdLines } from './hold-lines.js';
 import { knotLines } from './knot-room.js';
@@ -27,7 +27,10 @@ export function settingsNow(step: Step, bench: Bench): readonly StepSetting[] {
     return { row, count, left, from: givers(row.mark, left, rack.boards) };
   });
   const marks = taken.map(({ row, from, ...counts }) =>
-    markLine(row, { ...counts, from: from.map(it => ({ ...it, name: benchName(it.board) })) }),
+    markLine(row, {
+      ...counts,
+      from: from.map(it => ({ count: it.count, ...benchNamed(it.board) })),
+    }),
   );
   const used = rack.boards.filter(board =>
     taken.some(it => it.from.some(at => at.board === board)),
@@ -41,7 +44,7 @@ export function settingsNow(step: Step, bench: Bench): readonly StepSetting[] {
 }
 
 /**
- * Where the new ones of spoiled pieces come from, by the boards as they are now: `1 x B, cut last: from no. 4`. They
+ * Where the new ones of spoiled pieces come from, by the boards as they are now: `1 x B, cut last: from board 4`. They
  * are the last of their mark, so the last boards that give it give them. What was cut into the spoiled ones is told too.
  */
 export function againFrom(
@@ -55,20 +58,20 @@ export function againFrom(
   const { cutting, rack } = found;
   const last = givers(mark, count, rack.boards.toReversed()).toReversed();
   if (last.length === 0) return `${again}: no board is left for it.`;
-  const boards = listWords(last.map(({ board }) => benchName(board)));
+  const boards = boardsNamed(last.map(({ board }) => benchNamed(board)));
   const pieces = cutting.rows.find(row => row.mark === mark)?.pieces ?? [];
   const then = stepsAgain(pieces, bench).map(it => ` Then again step ${it.number}, ${it.title}.`);
   return `${again}: from ${boards}.${then.join('')}`;
 }
 
-/** The board that the piece comes from that is cut next: `no. 4`. Nothing where all boards are as planned. */
+/** The board that the piece comes from that is cut next: `board 4`. Nothing where all boards are as planned. */
 export function nextFrom(step: Step, bench: Bench): string | undefined {
   const found = cuttingNow(step, bench);
   if (found === undefined) return undefined;
   const { cutting, rack } = found;
   const mark = marksInOrder(cutting, bench.work)[goodPieces(cutting, bench.work)];
   const [next] = mark === undefined ? [] : givers(mark, 1, rack.boards);
-  return next && benchName(next.board);
+  return next && benchNamed(next.board).name;
 }
 
 type CuttingNow = { readonly cutting: CutStep; readonly rack: Rack };
@@ -104,16 +107,17 @@ function boardLines(
   const { kerf } = rack;
   const boards = used.map(board => {
     const slack: Mm = fromUnits(slackOn(board, rack));
-    return { name: benchName(board), slack, cuts: board.cuts, left: Math.max(0, slack - kerf) };
+    return { ...benchNamed(board), slack, cuts: board.cuts, left: Math.max(0, slack - kerf) };
   });
   return [...knotLines(boards, display), ...holdLines(boards, marks, { kerf, display })];
 }
 
-/** A board as the stops call it: `no. 3`, `the rest of no. 3`, `no. 4 up to 40 in`, `a new 8 ft board (to buy)`. */
-function benchName(board: RackBoard): string {
+/** A board as the stops call it: `board 3`, `the rest of board 3`, `board 4 up to 40 in`, `a new 8 ft board (to buy)`. */
+function benchNamed(board: RackBoard): NamedBoard {
   const { number, kind, stretch } = board;
-  const name = number === undefined ? board.name : `no. ${number}`;
-  const whole = boardName({ name, kind });
+  const bare = number === undefined ? board.name : numbered(number).name;
+  const whole = boardName({ name: bare, kind });
+  if (number !== undefined && whole === bare && stretch === undefined) return numbered(number);
   const where = stretch === undefined ? whole : `${whole} ${stretch}`;
-  return kind === 'to-buy' ? `${where} (to buy)` : where;
+  return { name: kind === 'to-buy' ? `${where} (to buy)` : where };
 }

@@ -3,6 +3,7 @@ import { sameLength } from '../measure/tolerance.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { plural } from '../text/plural.js';
+import { boardsNamed, groupedBy, type NamedBoard, numbered } from './boards-named.js';
 import { inSawOrder } from './cutting-order.js';
 import { holdLines } from './hold-lines.js';
 import { knotLines } from './knot-room.js';
@@ -77,7 +78,7 @@ function boardsBegun(
 export type Counted = {
   readonly count: number;
   readonly left: number;
-  readonly from: readonly { readonly count: number; readonly name: string }[];
+  readonly from: readonly (NamedBoard & { readonly count: number })[];
 };
 
 /** Which boards a mark is cut from, where there are several: another board would upset the plan of the others. */
@@ -85,8 +86,11 @@ export function markLine(
   { mark, name }: Pick<CutRow, 'mark' | 'name'>,
   { count, left, from }: Counted,
 ): StepSetting {
-  const each = from.map(it => (left === 1 ? `from ${it.name}` : `${it.count} from ${it.name}`));
-  const boards = each.length === 0 ? '' : `: ${each.join(', ')}`;
+  const each = groupedBy(from, it => String(it.count)).map(([number, those]) => {
+    const many = left === 1 ? '' : `${number}${those.length > 1 ? ' each' : ''} `;
+    return `${many}from ${boardsNamed(those)}`;
+  });
+  const boards = each.length === 0 ? '' : `: ${each.join('; ')}`;
   const toGo = left === 0 ? ', all cut' : `, ${left} to go`;
   const text = `${count} x ${name.toLowerCase()}${left === count ? '' : toGo}${boards}`;
   return { name: `Mark ${mark}`, text, boards: true };
@@ -99,7 +103,7 @@ function fromBoards(
   const boards = purchases.find(it => it.section === row.section)?.boards ?? [];
   const from = boards.flatMap(board => {
     const count = board.cuts.filter(cut => cut.mark === row.mark).length;
-    return count === 0 ? [] : [{ count, name: `no. ${board.number}` }];
+    return count === 0 ? [] : [{ count, ...numbered(board.number) }];
   });
   const { length: count } = pieces;
   return markLine(row, { count, left: count, from: boards.length < 2 ? [] : from });
@@ -114,7 +118,7 @@ function boardLines({ rows }: Setting, { purchases, display }: Worked): readonly
   const used = purchase.boards
     .filter(({ cuts }) => cuts.some(({ mark }) => marks.has(mark)))
     .map(({ number, slack, cuts, offcut }) => ({
-      name: purchase.boards.length === 1 ? '' : `no. ${number}`,
+      ...(purchase.boards.length === 1 ? { name: '' } : numbered(number)),
       slack,
       cuts,
       left: offcut,

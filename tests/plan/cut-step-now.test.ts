@@ -58,8 +58,8 @@ describe('a stop tells its boards by what lies on the rack', () => {
   test('with a board that is bad from 40 in, where each slat comes from and what may be skipped', () => {
     expect(stopAt(30, parting({ 45: 2 }, { place: 3, from: 40, to: 96 })).lines).toEqual([
       'Stop: 30 in',
-      'Mark B: 7 x slat: 3 from no. 3, 1 from no. 4 up to 40 in, 1 from no. 5, 2 from a new 8 ft board (to buy)',
-      'Knots: once a board: skip 5-3/8 in on no. 3, 9-5/8 in on no. 4 up to 40 in, 9-1/8 in on no. 5, 35-1/2 in on a new 8 ft board (to buy)',
+      'Mark B: 7 x slat: 3 from board 3; 1 each from board 4 up to 40 in and board 5; 2 from a new 8 ft board (to buy)',
+      'Knots: room to cut them out, in all: 5-3/8 in on board 3; 9-5/8 in on board 4 up to 40 in; 9-1/8 in on board 5; 35-1/2 in on a new 8 ft board (to buy)',
     ]);
   });
 
@@ -69,9 +69,9 @@ describe('a stop tells its boards by what lies on the rack', () => {
     const bad = parting({ 45: 2 }, { place: 3, from: 40, to: 96 });
     const lines = stopAt(30, { ...bad, ...cutSoFar({ 45: 2, 30: 2 }) }).lines;
     expect(lines[1]).toBe(
-      'Mark B: 7 x slat, 5 to go: 1 from the rest of no. 3, 1 from no. 4 up to 40 in, 1 from no. 5, 2 from a new 8 ft board (to buy)',
+      'Mark B: 7 x slat, 5 to go: 1 each from the rest of board 3, board 4 up to 40 in and board 5; 2 from a new 8 ft board (to buy)',
     );
-    expect(lines[2]).toContain('skip 5-3/8 in on the rest of no. 3,');
+    expect(lines[2]).toContain('in all: 5-3/8 in on the rest of board 3;');
   });
 
   test('says so where nothing is left to cut', () => {
@@ -88,16 +88,16 @@ describe('a stop tells its boards by what lies on the rack', () => {
     const work = spoiling({ 45: 4, 30: 1 }, { mark: 'B', length: 30, left: 0 });
     const { lines, again } = stopAt(30, work);
     expect(lines[1]).toBe(
-      'Mark B: 7 x slat, 6 to go: 1 from the rest of no. 3, 3 from no. 4, 1 from no. 5, 1 from a new 8 ft board (to buy)',
+      'Mark B: 7 x slat, 6 to go: 1 each from the rest of board 3, board 5 and a new 8 ft board (to buy); 3 from board 4',
     );
     expect(again('B')).toBe('1 x B, cut last: from a new 8 ft board (to buy).');
   });
 
   // By hand: of board 3 two slats are cut and the third is next; then 40 in of board 4, then board 5, then the new one.
   test.each([
-    [2, 'the rest of no. 3'],
-    [3, 'no. 4 up to 40 in'],
-    [4, 'no. 5'],
+    [2, 'the rest of board 3'],
+    [3, 'board 4 up to 40 in'],
+    [4, 'board 5'],
     [5, 'a new 8 ft board (to buy)'],
     [7, undefined],
   ] as const)('with %i slats cut, the next one is from %s', (cut, from) => {

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { inches } from '../../src/measure/inch.js';
+import { numbered } from '../../src/plan/boards-named.js';
 import { heldByClamps, inCuttingOrder } from '../../src/plan/cutting-order.js';
 import { holdLines } from '../../src/plan/hold-lines.js';
 import { planOf, project } from '../support/projects.js';
@@ -46,16 +47,20 @@ describe('in what order a board is cut', () => {
 describe('what is said at the stop', () => {
   test('how many of which board are clamped', () => {
     const boards = [
-      { name: 'no. 1', ...row([8, 8, 8], 0) },
-      { name: 'no. 2', ...row([8, 8, 8], 12) },
+      { ...numbered(1), ...row([8, 8, 8], 0) },
+      { ...numbered(2), ...row([8, 8, 8], 12) },
     ];
     expect(holdLines(boards, new Set(['8']), { kerf: KERF, display: SIXTEENTHS })).toEqual([
-      { name: 'Clamp', text: 'the last one on no. 1: under 12 in is left to hold', boards: true },
+      {
+        name: 'Clamp',
+        text: 'the last piece on board 1: under 12 in is left to hold',
+        boards: true,
+      },
     ]);
   });
 
   test('nothing where every rest can be held', () => {
-    const boards = [{ name: 'no. 1', ...row([3.5, 48], 1) }];
+    const boards = [{ ...numbered(1), ...row([3.5, 48], 1) }];
     expect(holdLines(boards, new Set(['3.5']), { kerf: KERF, display: SIXTEENTHS })).toEqual([]);
   });
 });

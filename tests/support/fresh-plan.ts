@@ -43,7 +43,7 @@ export function expectFresh(screen: BenchScreen, steps: readonly Step[]): void {
   }
 }
 
-/** `12 x panel rail: 6 from no. 3` is told apart from which boards they are. */
-function pieces(text: string): string {
-  return text.replace(/: \d+ from no\..*$/, '');
+/** `12 x panel rail: 6 each from boards 3 and 4` is told apart from which boards they are. */
+export function pieces(text: string): string {
+  return text.replace(/: (\d+ (each )?)?from boards? \d.*$/, '');
 }

@@ -12,6 +12,7 @@ import { answerTo } from '../../../src/ui/screens/mistake/answer.js';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
+import { pieces } from '../../support/fresh-plan.js';
 import { libraryOf } from '../../support/library.js';
 import { benchBuild, usedOn } from '../../support/measured-build.js';
 import { ROOM, TUESDAY_MS } from '../../support/open-build.js';
@@ -365,7 +366,7 @@ describe('every figure of later steps is that of a fresh plan made from what was
 /** Which board a piece comes from is another matter: in a build the boards are there already. */
 function withoutBoards({ big, title, say, look, tally, settings, why }: Step) {
   const figures = settings.filter(({ name }) => name !== 'Knots' && name !== 'Clamp');
-  const own = figures.map(({ name, text }) => [name, text.replace(/: \d+ from no\. .*$/, '')]);
+  const own = figures.map(({ name, text }) => [name, pieces(text)]);
   return { big, title, say, look, tally, why, settings: own };
 }
 
