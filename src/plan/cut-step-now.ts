@@ -1,10 +1,9 @@
 import type { Mm } from '../measure/quantities.js';
 import { fromUnits } from '../measure/round.js';
 import { stepsAgain } from './advice.js';
+import { boardLines } from './board-lines.js';
 import { boardsNamed, type NamedBoard, numbered } from './boards-named.js';
 import { markLine } from './cut-steps.js';
-import { holdLines } from './hold-lines.js';
-import { knotLines } from './knot-room.js';
 import type { Step, StepSetting } from './plan.js';
 import { boardName, type Rack, type RackBoard } from './rack.js';
 import { type Bench, rackNow } from './rack-now.js';
@@ -39,7 +38,7 @@ export function settingsNow(step: Step, bench: Bench): readonly StepSetting[] {
   return [
     ...kept,
     ...marks,
-    ...boardLines(used, new Set(taken.map(it => it.row.mark)), { rack, bench }),
+    ...rackLines(used, new Set(taken.map(it => it.row.mark)), { rack, bench }),
   ];
 }
 
@@ -98,7 +97,7 @@ function givers(mark: string, wanted: number, boards: readonly RackBoard[]): rea
   });
 }
 
-function boardLines(
+function rackLines(
   used: readonly RackBoard[],
   marks: ReadonlySet<string>,
   { rack, bench }: { readonly rack: Rack; readonly bench: Bench },
@@ -109,7 +108,7 @@ function boardLines(
     const slack: Mm = fromUnits(slackOn(board, rack));
     return { ...benchNamed(board), slack, cuts: board.cuts, left: Math.max(0, slack - kerf) };
   });
-  return [...knotLines(boards, display), ...holdLines(boards, marks, { kerf, display })];
+  return boardLines(boards, marks, { kerf, display });
 }
 
 /** A board as the stops call it: `board 3`, `the rest of board 3`, `board 4 up to 40 in`, `a new 8 ft board (to buy)`. */

@@ -3,10 +3,9 @@ import { sameLength } from '../measure/tolerance.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { plural } from '../text/plural.js';
+import { boardLines } from './board-lines.js';
 import { boardsNamed, groupedBy, type NamedBoard, numbered } from './boards-named.js';
 import { inSawOrder } from './cutting-order.js';
-import { holdLines } from './hold-lines.js';
-import { knotLines } from './knot-room.js';
 import type { CutRow, Purchase, Step, StepSetting } from './plan.js';
 import { sawOrder } from './saw-order.js';
 import { selectParts } from './select.js';
@@ -41,7 +40,7 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
       settings: [
         { name: 'Stop', text: length },
         ...setting.rows.map(it => fromBoards(it, worked.purchases)),
-        ...boardLines(setting, worked),
+        ...stopLines(setting, worked),
       ],
       tally: { of: 'piece', count: bright.length },
       bright,
@@ -110,7 +109,7 @@ function fromBoards(
 }
 
 /** What may be skipped for knots on the boards of a stop, and what has to be clamped there. */
-function boardLines({ rows }: Setting, { purchases, display }: Worked): readonly StepSetting[] {
+function stopLines({ rows }: Setting, { purchases, display }: Worked): readonly StepSetting[] {
   const marks = new Set(rows.map(({ row }) => row.mark));
   const [{ row }] = rows;
   const purchase = purchases.find(it => it.section === row.section);
@@ -124,7 +123,7 @@ function boardLines({ rows }: Setting, { purchases, display }: Worked): readonly
       left: offcut,
     }));
   const { kerf } = purchase;
-  return [...knotLines(used, display), ...holdLines(used, marks, { kerf, display })];
+  return boardLines(used, marks, { kerf, display });
 }
 
 /** `stretcher and slats`: what there is one of is told as one. */
