@@ -1,7 +1,7 @@
 import { formatBoardLength, formatLength } from '../measure/format-length.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { lessThan } from '../measure/tolerance.js';
-import { groupAlike, isCutAlike, leftWords } from '../plan/board-bars.js';
+import { groupAlike, isCutAlike, leftWords, sourceWords } from '../plan/board-bars.js';
 import type { BoughtBoard, Purchase } from '../plan/plan.js';
 import { outline } from './joint/faces-of-piece.js';
 import { cornersOf, type PaperBox } from './sight.js';
@@ -90,7 +90,7 @@ function drawBar(bar: Bar, { kerf, trim }: Saw, display: Display) {
     lean: 'right',
   });
   const piecesText = pieces.map(({ mark, length }) => `${mark} ${formatLength(length, display)}`);
-  const words = `${times > 1 ? `${times} x ` : ''}${formatBoardLength(board.length, display)}${board.onHand ? ' (have)' : ''}`;
+  const words = `${times > 1 ? `${times} x ` : ''}${formatBoardLength(board.length, display)}${sourceWords(board)}`;
   const left = leftWords(board, display);
   return {
     strokes: [

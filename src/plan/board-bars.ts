@@ -81,7 +81,7 @@ export function boardBars(purchase: Purchase, display: Display): readonly BarRow
     const times = others.length > 0 ? `${others.length + 1} x ` : '';
     const each = others.length > 0 ? ' each' : '';
     const strip = purchase.ripped !== undefined && !board.onHand ? ' strip' : '';
-    const have = board.onHand ? ' (have)' : '';
+    const have = sourceWords(board);
     const cuts = runWords(board.cuts, value => formatLength(value, display));
     const { kerf, trim } = purchase;
     return {
@@ -98,8 +98,14 @@ export function boardBars(purchase: Purchase, display: Display): readonly BarRow
   });
 }
 
-/** Boards of one length that give the same pieces in the same order. */
+/** Behind the length of a board that is not bought with the others: ` (have)`, ` (besides)`. */
+export function sourceWords({ onHand, besides }: BoughtBoard): string {
+  if (besides !== undefined) return ' (besides)';
+  return onHand ? ' (have)' : '';
+}
+
+/** Boards of one length and one source that give the same pieces in the same order. */
 export function isCutAlike(a: BoughtBoard, b: BoughtBoard): boolean {
   const marks = ({ cuts }: BoughtBoard) => cuts.map(({ mark }) => mark).join();
-  return a.length === b.length && a.onHand === b.onHand && marks(a) === marks(b);
+  return a.length === b.length && sourceWords(a) === sourceWords(b) && marks(a) === marks(b);
 }

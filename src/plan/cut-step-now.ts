@@ -11,7 +11,8 @@ import { slackOn } from './rack-room.js';
 import { type CutStep, cutStepsOf, goodPieces, marksInOrder } from './work-so-far.js';
 
 /**
- * The settings of a step that cuts boards, once something happened to the boards of its section: which board each
+ * The settings of a step that cuts boards, once something happened to the boards of its section or a measured length
+ * asks for one more: which board each
  * piece still to be cut comes from by the boards as they are now, and how much of each may be skipped. As the plan
  * has them for any other step.
  */
@@ -80,9 +81,18 @@ function cuttingNow(step: Step, bench: Bench): CuttingNow | undefined {
   const cutting = cutStepsOf(bench.plan).find(it => it.step.id === step.id);
   if (cutting === undefined) return undefined;
   const { section } = cutting;
-  if (!bench.work.rackChanges.some(change => change.section === section)) return undefined;
   const rack = rackNow(section, bench)?.rack;
-  return rack && { cutting, rack };
+  if (rack === undefined || isAsBought(section, bench)) return undefined;
+  return { cutting, rack };
+}
+
+/** The boards of the plan are the ones that lie there: none is lost, none came, none is still to be bought. */
+function isAsBought(section: string, { plan, work }: Bench): boolean {
+  const boards = plan.purchases.find(it => it.section === section)?.boards ?? [];
+  return (
+    boards.every(({ besides }) => besides === undefined) &&
+    !work.rackChanges.some(change => change.section === section)
+  );
 }
 
 type Giver = { readonly board: RackBoard; readonly count: number };

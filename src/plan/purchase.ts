@@ -1,5 +1,5 @@
 import type { Figure } from '../measure/figure.js';
-import type { Mm } from '../measure/quantities.js';
+import type { Cents, Mm } from '../measure/quantities.js';
 
 /** Boards of one section. */
 export type Purchase = {
@@ -37,6 +37,11 @@ export type BoughtBoard = {
   readonly number: number;
   readonly length: Mm;
   readonly onHand: boolean;
+  /**
+   * On a board that a measured length asks for once the others are there: what the store asks for it, 0 without
+   * prices. It is still to be bought until it is entered as one that came.
+   */
+  readonly besides?: Cents;
   readonly cuts: readonly { readonly mark: string; readonly length: Mm }[];
   readonly offcut: Mm;
   /** How far in the first cut may start and all pieces still come out. */

@@ -1,11 +1,10 @@
-import { formatBoardLength } from '../measure/format-length.js';
 import type { Cents } from '../measure/quantities.js';
 import { toUnits } from '../measure/round.js';
 import { checkPlan } from '../solve/cutting/check-plan.js';
 import { planCutting } from '../solve/cutting/plan-cutting.js';
 import type { CutBoard, CuttingPlan, CuttingProblem, Stock } from '../solve/cutting/problem.js';
 import { inCuttingOrder } from './cutting-order.js';
-import { isFresh, type Rack, type RackBoard, unplaced } from './rack.js';
+import { isFresh, type Rack, type RackBoard, toBuy, unplaced } from './rack.js';
 import { roomOn } from './rack-room.js';
 import type { Setting } from './setting.js';
 import type { Needed } from './work-so-far.js';
@@ -104,12 +103,10 @@ function withPlan(rack: Rack, plan: CuttingPlan, { needed, setting }: Open): Sha
   const bought = plan.boards.flatMap((board): RackBoard[] => {
     const store = rack.asked.stock.get(board.stock);
     if (store === undefined || board.stock.startsWith('rack-')) return [];
-    const name = `a new ${formatBoardLength(store.length, setting.display)} board`;
     const cost = rack.asked.problem.stock.find(({ id }) => id === board.stock)?.cost ?? 0;
     const bought = rack.asked.priced ? cost : 0;
-    return [
-      { name, kind: 'to-buy', length: store.length, cuts: inCuttingOrder(cutsOf(board)), bought },
-    ];
+    const cuts = inCuttingOrder(cutsOf(board));
+    return [toBuy({ length: store.length, cuts, bought }, setting.display)];
   });
   const missing = plan.missing.flatMap(({ piece, count }) =>
     needed.filter(({ mark }) => mark === piece).map(it => ({ ...it, count })),

@@ -47,11 +47,12 @@ export function racksTold(bench: Bench): readonly RackTold[] {
 function toldOf(bench: Bench): readonly RackTold[] {
   return bench.plan.purchases.flatMap(purchase => {
     const told = rackTold(purchase, bench);
-    return told === undefined || (told.cut === 0 && told.happened.length === 0) ? [] : [told];
+    const isAsBought = told?.cut === 0 && told.happened.length === 0;
+    return told === undefined || isAsBought ? [] : [told];
   });
 }
 
-/** Boards still to be bought after slips, one text a section: `1 x 8 ft of 2x4, 7.48`. */
+/** Boards still to be bought after slips and measured lengths, one text a section: `1 x 8 ft of 2x4, 7.48`. */
 export function stillToBuy(bench: Bench): readonly string[] {
   return racksTold(bench).flatMap(({ buyWords: words }) => (words === '' ? [] : [words]));
 }
@@ -64,9 +65,12 @@ function rackTold(purchase: Purchase, bench: Bench): RackTold | undefined {
   const steps = cutStepsOf(plan).filter(step => step.section === section);
   const outcome = outcomeOf(now, bench);
   const boards = now.rack.boards;
-  const changes = work.rackChanges.flatMap(change =>
-    change.section === section ? [happenedWords(change, setting)] : [],
-  );
+  const changes = [
+    ...besidesWords(purchase),
+    ...work.rackChanges.flatMap(change =>
+      change.section === section ? [happenedWords(change, setting)] : [],
+    ),
+  ];
   return {
     section,
     cut: steps.reduce((sum, step) => sum + goodPieces(step, work), 0),
@@ -97,8 +101,17 @@ function plannedWords(
     (sum, it) => sum + (it.kind === 'added' && it.section === section ? it.count : 0),
     0,
   );
-  const besides = came === 0 ? '' : `, and ${came} that came`;
-  return `Planned: ${count(boards.length, what)}${money(cost.value)}. Now: ${count(boards.length + extra.length, what)}${money(cost.value + costOf(extra))}${besides}.`;
+  const added = came === 0 ? '' : `, and ${came} that came`;
+  const planned = boards.filter(({ besides }) => besides === undefined).length;
+  return `Planned: ${count(planned, what)}${money(cost.value)}. Now: ${count(planned + extra.length, what)}${money(cost.value + costOf(extra))}${added}.`;
+}
+
+/** `Measured lengths ask for 1 board more than was bought.` */
+function besidesWords({ boards }: Purchase): readonly string[] {
+  const besides = boards.filter(it => it.besides !== undefined).length;
+  return besides === 0
+    ? []
+    : [`Measured lengths ask for ${count(besides, 'board')} more than was bought.`];
 }
 
 /** `A spoiled; 17-1/2 in of it is sound.` */

@@ -1,5 +1,5 @@
 import { formatBoardLength } from '../measure/format-length.js';
-import type { Cents, Mm } from '../measure/quantities.js';
+import type { Cents, Display, Mm } from '../measure/quantities.js';
 import { sameLength } from '../measure/tolerance.js';
 import type { Plan, Purchase } from './plan.js';
 import { type SectionProblem, sectionProblem } from './purchase-problem.js';
@@ -54,7 +54,8 @@ export function isFresh({ kind }: RackBoard): boolean {
 }
 
 /**
- * The rack before the first cut: the boards of the plan, bought or on hand, and what was on hand besides.
+ * The rack before the first cut: the boards of the plan, bought or on hand, what was on hand besides, and last what
+ * measured lengths ask for that is not there.
  * Undefined for a section that the plan does not buy.
  */
 export function plannedRack(
@@ -66,18 +67,34 @@ export function plannedRack(
   if (purchase === undefined) return undefined;
   const rows = plan.cutList.filter(row => row.section === section);
   const asked = sectionProblem(rows, section, setting);
-  const planned = purchase.boards.map(
-    ({ number, length, cuts }): RackBoard => ({
-      name: `board ${number}`,
-      number,
-      kind: 'untouched',
-      length,
-      cuts,
-    }),
+  const there = purchase.boards.flatMap(
+    ({ number, length, cuts, besides }): readonly RackBoard[] =>
+      besides === undefined
+        ? [{ name: `board ${number}`, number, kind: 'untouched', length, cuts }]
+        : [],
   );
   const spares = [...sparesOf(purchase, asked, setting), ...spareStrips(purchase, setting)];
-  const boards = [...planned, ...spares];
+  const boards = [...there, ...spares, ...besidesOf(purchase, setting)];
   return { section, kerf: purchase.kerf, trim: purchase.trim, boards, lost: [], asked };
+}
+
+/** What measured lengths ask for and nobody has entered as bought. */
+function besidesOf({ boards }: Purchase, { display }: Setting): readonly RackBoard[] {
+  return boards.flatMap(({ length, cuts, besides }) =>
+    besides === undefined ? [] : [toBuy({ length, cuts, bought: besides }, display)],
+  );
+}
+
+/** A board that the store still has, with what is to be cut from it. */
+export function toBuy(
+  board: Required<Pick<RackBoard, 'length' | 'cuts' | 'bought'>>,
+  display: Display,
+): RackBoard {
+  return {
+    name: `a new ${formatBoardLength(board.length, display)} board`,
+    kind: 'to-buy',
+    ...board,
+  };
 }
 
 /** Boards on hand that no piece of the plan is cut from. */

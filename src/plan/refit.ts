@@ -1,11 +1,15 @@
-import { COMPUTED } from '../measure/figure.js';
-import { figure } from '../measure/figure-text.js';
 import { formatLength } from '../measure/format-length.js';
 import { fromUnits, toUnits } from '../measure/round.js';
-import { buyLines } from './buy-lines.js';
 import { inCuttingOrder } from './cutting-order.js';
 import type { BoughtBoard, CutRow, Plan, Purchase } from './plan.js';
-import { plannedRack, type Rack, type RackBoard, type RackCut, sawn as sawnFrom } from './rack.js';
+import {
+  isToBuy,
+  plannedRack,
+  type Rack,
+  type RackBoard,
+  type RackCut,
+  sawn as sawnFrom,
+} from './rack.js';
 import { roomOn } from './rack-room.js';
 import { replan } from './replan.js';
 import type { Setting } from './setting.js';
@@ -18,7 +22,8 @@ export type Sawn = ReadonlySet<string>;
 
 /**
  * The boards of a plan, cut by a new cut list: they are bought, and some are begun. Every piece stays on
- * its board as long as it fits; what does not is moved, or bought for. Undefined where the section was
+ * its board as long as it fits; what does not is moved, or bought for: a board besides, that `buy` and `cost` know
+ * nothing of. Undefined where the section was
  * not in the plan before, or is ripped out of wider boards.
  */
 export function refit(
@@ -43,33 +48,26 @@ export function refit(
     return count === 0 ? [] : [{ mark, name, length: length.value, count }];
   });
   const shared = replan(withinBoards(rack), { needed: open, setting, hasRemains: false });
-  const boards = shared.rack.boards.flatMap((board, at): readonly BoughtBoard[] => {
-    const own = (cuts[at] ?? []).filter(isSawn);
-    const all = [...bare(own), ...board.cuts];
-    const was = old.boards[at];
-    if (was === undefined && all.length === 0) return [];
-    const length = planned.boards[at]?.length ?? board.length;
-    const onHand = was?.onHand ?? board.kind === 'spare';
-    return [boardOf({ number: at + 1, length, onHand, cuts: all }, planned)];
-  });
-  const numbered = boards.map((board, at) => ({ ...board, number: at + 1 }));
+  const boards = shared.rack.boards
+    .flatMap((board, at): readonly Whole[] => {
+      const own = (cuts[at] ?? []).filter(isSawn);
+      const all = [...bare(own), ...board.cuts];
+      const was = old.boards[at];
+      if (was === undefined && all.length === 0) return [];
+      const length = planned.boards[at]?.length ?? board.length;
+      const onHand = was?.onHand ?? board.kind === 'spare';
+      const besides = isToBuy(board) ? { besides: board.bought ?? 0 } : {};
+      return [{ length, onHand, ...besides, cuts: all }];
+    })
+    .map((board, at) => boardOf({ number: at + 1, ...board }, planned));
   const { spare: _, ...kept } = old;
-  const spare = spareFor(planned.asked, numbered);
+  const spare = spareFor(planned.asked, boards);
   return {
     ...kept,
     ...(spare === undefined ? {} : { spare }),
     width: first.width,
     thickness: first.thickness,
-    boards: numbered,
-    buy: buyLines(planned.asked, boards, setting.display),
-    cost: figure(
-      old.cost.value + (old.priced ? shared.cost : 0),
-      'cents',
-      shared.cost > 0 && old.priced
-        ? 'as planned, and what has to be bought besides'
-        : old.cost.because,
-      COMPUTED,
-    ),
+    boards,
     proof: { kind: 'none', words: 'The boards are those of the plan, cut by the measured sizes.' },
     missing: shared.missing.map(
       it => `no board for ${it.count} x ${it.mark} ${formatLength(it.length, setting.display)}`,
@@ -123,8 +121,11 @@ function withinBoards(rack: Rack): Rack {
   return { ...rack, boards: rack.boards.map(fitting) };
 }
 
+/** A board of the section, not numbered yet. */
+type Whole = Omit<BoughtBoard, 'number' | 'offcut' | 'slack'>;
+
 /** A board with what is left over behind its last cut, and how far in the first cut may start. */
-function boardOf(board: Omit<BoughtBoard, 'offcut' | 'slack'>, { kerf, trim }: Rack): BoughtBoard {
+function boardOf(board: Whole & Pick<BoughtBoard, 'number'>, { kerf, trim }: Rack): BoughtBoard {
   const blade = toUnits(kerf, 'up');
   const usable = toUnits(board.length, 'down') - toUnits(trim + kerf, 'up');
   const used = board.cuts.reduce((sum, { length }) => sum + toUnits(length, 'up') + blade, -blade);

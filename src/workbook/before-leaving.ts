@@ -27,7 +27,7 @@ export type Leaving = {
   readonly workbook: Workbook;
   readonly plan: Plan;
   readonly progress: Progress;
-  /** Boards that are still to be bought after slips, one text a section. */
+  /** Boards that are still to be bought besides, one text a section. */
   readonly toBuy: readonly string[];
   readonly nowMs: number;
   /** Time zone of the wall clock; the machine's own where none is given. */
@@ -150,7 +150,7 @@ const STACK: LeavingLine = {
   source: COMMON_PRACTICE,
 };
 
-/** A spoiled piece that no board is left for, and what is used for the first time next. */
+/** Boards for pieces that no wood is left for, and what is used for the first time next. */
 function toBuy(leaving: Leaving): readonly LeavingLine[] {
   const boards = leaving.toBuy;
   const needed = neededNext(leaving);
@@ -161,7 +161,7 @@ function toBuy(leaving: Leaving): readonly LeavingLine[] {
           {
             id: 'buy',
             say: `Buy before next time: ${boards.join('; ')}.`,
-            why: 'Wood was spoiled, and what is left on the rack is not enough for the pieces still to be cut.',
+            why: 'Wood was spoiled or measured otherwise than planned, and what is left on the rack is not enough for the pieces still to be cut.',
             source: COMPUTED,
           },
         ]),

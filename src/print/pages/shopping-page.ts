@@ -2,27 +2,29 @@ import { formatBoardLength, formatLength } from '../../measure/format-length.js'
 import { formatMoney } from '../../measure/money.js';
 import { boughtCount } from '../../plan/buy-lines.js';
 import type { Plan, Purchase } from '../../plan/plan.js';
+import { stillToBuy } from '../../plan/rack-told.js';
 import { woodWords } from '../../plan/wood-words.js';
 import type { Column } from '../../text/table.js';
 import type { Piece } from '../sheet/piece.js';
 import { tablePieces } from '../sheet/set-table.js';
 import { headingPieces, itemPieces, titlePieces, wordPieces } from '../sheet/set-words.js';
 import type { Pack } from './pack.js';
-import { stepIsDone } from './so-far.js';
+import { benchOf, stepIsDone } from './so-far.js';
 
 /** What to bring home, with a box to tick for each line: nothing but what is read in the aisle. */
 export function shoppingPieces(pack: Pack): readonly Piece[] {
-  const { plan, build, measure } = pack;
+  const { plan, measure } = pack;
   const bought = isBought(pack);
   const priced = plan.purchases.some(purchase => purchase.priced);
-  const later = build?.progress.rackChanges.flatMap(it => ('buy' in it ? [it.buy] : [])) ?? [];
+  const bench = benchOf(pack);
+  const besides = bench === undefined ? [] : stillToBuy(bench);
   return [
     ...titlePieces('For the store', measure),
     ...headingPieces('Boards', measure),
     ...woodPieces(pack),
     ...tablePieces(boardTable(plan, priced, bought), measure),
     ...wordPieces(totalWords(plan, priced), measure, { bold: true, above: 2.5 }),
-    ...extraPieces(later, measure),
+    ...extraPieces(besides, measure),
     ...headingPieces('Screws, glue, sealer', measure),
     ...tablePieces(hardwareTable(plan, bought), measure),
     ...headingPieces('Before you pay for a board', measure),
@@ -43,12 +45,12 @@ function isBought(pack: Pack): boolean {
   return buying.length > 0 && buying.every(step => stepIsDone(step, pack));
 }
 
+/** What slips and measured lengths ask for, until it is entered as a board that came. */
 function extraPieces(buy: readonly string[], measure: Pack['measure']): readonly Piece[] {
-  const items = buy.filter(words => words !== '');
-  if (items.length === 0) return [];
+  if (buy.length === 0) return [];
   return [
-    ...headingPieces('And for pieces that were lost', measure),
-    ...items.flatMap(item => itemPieces(item, 'box', measure)),
+    ...headingPieces('Still to buy besides', measure),
+    ...buy.flatMap(item => itemPieces(item, 'box', measure)),
   ];
 }
 

@@ -67,9 +67,9 @@ test('what is told is what the page of boards has more of than before, and less'
   const { told, before, after } = narrower(3.25, allOfBoard1);
   const more = (feet: number) =>
     after.filter(it => it === feet).length - before.filter(it => it === feet).length;
-  expect([...new Set([...before, ...after])]).toEqual([10, 6]);
+  expect([...new Set([...before, ...after])]).toEqual([10, 12]);
   expect(told).toEqual([
-    `2x4: to buy besides, ${more(6)} x 6 ft`,
-    `2x4: not to buy any more, ${-more(10)} x 10 ft`,
+    `2x4: to buy besides, ${more(12)} x 12 ft`,
+    `2x4: not to buy any more, ${-more(10)} x 10 ft. Bought already? Enter it: m at a step, "A board came to the rack"`,
   ]);
 });
