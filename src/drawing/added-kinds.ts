@@ -1,4 +1,4 @@
-import { lessThan, sameLength } from '../measure/tolerance.js';
+import { lengthKey, lessThan, sameLength } from '../measure/tolerance.js';
 import type { Part } from '../model/part.js';
 import type { PaperBox, Sight, Span } from './sight.js';
 
@@ -40,7 +40,7 @@ export function addedKinds(lying: readonly Lying[], sight: Sight): readonly Adde
 
 /** The same for equal boards, wherever they are: name, section and length. */
 export function partKind({ name, section, length }: Part): string {
-  return `${name} ${section.name} ${length.toFixed(3)}`;
+  return `${name} ${section.name} ${lengthKey(length)}`;
 }
 
 function kindOf(group: readonly Lying[], sight: Sight): readonly AddedKind[] {

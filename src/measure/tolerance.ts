@@ -11,6 +11,19 @@ export function sameLength(a: Mm, b: Mm): boolean {
   return Math.abs(a - b) <= SAME;
 }
 
+/**
+ * A key to collect equal lengths by: lengths that are the same have the same one, lengths a thousandth of
+ * a millimeter apart another. Rounding to decimals does not do: 1/8 in is 3.175 mm, half-way between two
+ * hundredths, where what arithmetic loses decides. The bounds of these bins fall beside every mark of a
+ * tape and beside its small parts.
+ */
+export function lengthKey(length: Mm): string {
+  return String(Math.floor(length * 1000 + OFF_THE_MARKS));
+}
+
+/** The golden ratio's fraction: of all fractions the one that stays farthest from every simple one. */
+const OFF_THE_MARKS = (Math.sqrt(5) - 1) / 2;
+
 /** True when `a` is no longer than `b`, give or take SAME. */
 export function atMost(a: Mm, b: Mm): boolean {
   return a <= b + SAME;

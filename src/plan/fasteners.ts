@@ -1,21 +1,16 @@
-import { BRAD_SOURCE, type BradChoice, bradFor, type NoBrad } from '../materials/brads.js';
+import { BRAD_SOURCE, type BradChoice, type NoBrad } from '../materials/brads.js';
 import { chooseScrew, type NoScrew, type ScrewChoice } from '../materials/choose-screw.js';
-import { screwName } from '../materials/screw-words.js';
 import { COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import { formatLengthExact } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
 import { extent } from '../model/box.js';
-import { AXES, type Joint, type Model, type Part } from '../model/part.js';
+import type { Joint, Model, Part } from '../model/part.js';
+import { type Alike, alikeJoints } from './joints-alike.js';
 import type { FastenerRow } from './plan.js';
 import { screwAsSold } from './screw-as-sold.js';
-import { screwRoom, screwWithRoom } from './screw-room.js';
+import { screwRoom } from './screw-room.js';
 import type { Setting } from './setting.js';
-
-/** Joints of one name that are held alike: same wood under the head, same grain, same fastener. */
-type Alike = { readonly joints: readonly Joint[]; readonly first: Joint; readonly chosen: Chosen };
-
-type Chosen = ScrewChoice | NoScrew | BradChoice | NoBrad;
 
 export type Fasteners = {
   readonly rows: readonly FastenerRow[];
@@ -42,47 +37,6 @@ export function fasteners(model: Model, setting: Setting): Fasteners {
 function troubleWords({ name }: Joint, none: NoScrew | NoBrad): string {
   const advice = none.kind === 'no-screw' ? `. ${none.suggestion}` : '';
   return `${name}: ${none.because}${advice}`;
-}
-
-function alikeJoints(
-  joints: readonly Joint[],
-  partById: ReadonlyMap<string, Part>,
-  setting: Setting,
-): readonly Alike[] {
-  const alike = new Map<string, Joint[]>();
-  const choices = new Map<string, Chosen>();
-  const chosenByKey = new Map<string, Chosen>();
-  for (const joint of joints.filter(it => it.with !== 'glue' && it.each > 0)) {
-    const { name, with: kind, grain, through, holds, each } = joint;
-    const sides = AXES.map(axis => round(extent(joint.patch, axis)));
-    const wood = [name, kind, grain, round(through), round(holds), each, ...sides].join();
-    const chosen = choices.get(wood) ?? choose(joint, partById.get(joint.from), setting);
-    choices.set(wood, chosen);
-    const key = [joint.name, joint.grain, round(joint.through), chosenName(chosen)].join();
-    chosenByKey.set(key, chosen);
-    const same = alike.get(key);
-    if (same) same.push(joint);
-    else alike.set(key, [joint]);
-  }
-  return [...alike].flatMap(([key, same]) => {
-    const [first] = same;
-    const chosen = chosenByKey.get(key);
-    return first && chosen ? [{ joints: same, first, chosen }] : [];
-  });
-}
-
-function choose(joint: Joint, from: Part | undefined, setting: Setting): Chosen {
-  if (joint.with === 'brad') return bradFor(joint.through, joint.holds);
-  return screwWithRoom(joint, from, setting);
-}
-
-function chosenName(chosen: Chosen): string {
-  if (chosen.kind === 'screw') return screwName(chosen);
-  return chosen.kind === 'brad' ? round(chosen.length) : chosen.because;
-}
-
-function round(length: Mm): string {
-  return length.toFixed(3);
 }
 
 function screwRow(

@@ -2,7 +2,7 @@ import { dropBetween } from '../materials/leg-trims.js';
 import { COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Display, Mm } from '../measure/quantities.js';
-import { atMost, sameLength } from '../measure/tolerance.js';
+import { atMost, lengthKey, sameLength } from '../measure/tolerance.js';
 import { center, extent } from '../model/box.js';
 import type { Model } from '../model/part.js';
 import type { Answers } from '../recipe/values.js';
@@ -30,7 +30,7 @@ export function footRows(model: Model, answers: Answers, display: Display): read
   const rows = new Map<string, Mm[]>();
   for (const { box } of feet) {
     const along = center(box).x - overall.min.x;
-    rows.set(along.toFixed(2), [...(rows.get(along.toFixed(2)) ?? []), along]);
+    rows.set(lengthKey(along), [...(rows.get(lengthKey(along)) ?? []), along]);
   }
   const places = [...rows.values()].sort(([a = 0], [b = 0]) => a - b);
   const first = places[0]?.[0] ?? 0;

@@ -3,6 +3,7 @@ import { COMPUTED } from '../measure/figure.js';
 import { figure, sourceText } from '../measure/figure-text.js';
 import { formatLengthExact } from '../measure/format-length.js';
 import type { Mm } from '../measure/quantities.js';
+import { lengthKey } from '../measure/tolerance.js';
 import type { Model } from '../model/part.js';
 import { endNotchRow, type Told } from './hold-end-notch.js';
 import type { HoldInputs, HoldRow, SeatRole } from './hold-row.js';
@@ -40,7 +41,7 @@ function kindOf({ bearings, notch }: Notched): string {
 
 /** Notches that differ by what binary arithmetic leaves behind the point are the same. */
 function rounded(value: string | number): string {
-  return typeof value === 'number' ? value.toFixed(2) : value;
+  return typeof value === 'number' ? lengthKey(value) : value;
 }
 
 function notchRow(notched: Notched, told: Told): HoldRow {

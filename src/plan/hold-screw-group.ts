@@ -2,6 +2,7 @@ import type { ScrewChoice } from '../materials/choose-screw.js';
 import type { LoadTime } from '../materials/design-factors-nds.js';
 import { screwSideways } from '../materials/screw-strength.js';
 import type { Display, Kilograms } from '../measure/quantities.js';
+import { lengthKey } from '../measure/tolerance.js';
 import { extent } from '../model/box.js';
 import { AXES, type Joint, type Part } from '../model/part.js';
 import type { HoldInputs, ScrewRole } from './hold-row.js';
@@ -42,8 +43,8 @@ export function groupOf(joints: readonly Joint[], role: ScrewRole, inputs: Screw
 /** Thirteen slats on two rails are a few kinds of joint: each is worked out once. */
 function strengthOnce(joint: Joint, role: ScrewRole, inputs: ScrewInputs): Strength {
   const { through, holds, grain, each, patch } = joint;
-  const sides = AXES.map(axis => extent(patch, axis).toFixed(2));
-  const key = [through.toFixed(2), holds.toFixed(2), grain, each, ...sides].join();
+  const sides = AXES.map(axis => lengthKey(extent(patch, axis)));
+  const key = [lengthKey(through), lengthKey(holds), grain, each, ...sides].join();
   const known = inputs.known.get(key) ?? strengthOfJoint(joint, role, inputs);
   inputs.known.set(key, known);
   return known;

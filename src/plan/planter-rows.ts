@@ -1,6 +1,7 @@
 import { COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Display } from '../measure/quantities.js';
+import { lengthKey } from '../measure/tolerance.js';
 import type { PlanterRow } from './planter.js';
 import { drainFigures } from './planter-drain.js';
 import { type Room, roomIn } from './planter-inside.js';
@@ -31,9 +32,9 @@ export function planterRows(boxes: readonly PlanterBox[], display: Display): rea
   return [...alike.values()];
 }
 
-/** Equal to a thousandth is equal: one box is the mirror image of the other. */
+/** Figures that differ by what arithmetic loses are equal: one box is the mirror image of the other. */
 function rounded(_key: string, value: unknown): unknown {
-  return typeof value === 'number' ? value.toFixed(3) : value;
+  return typeof value === 'number' ? lengthKey(value) : value;
 }
 
 function planterRow(box: PlanterBox, room: Room, display: Display): Omit<PlanterRow, 'first'> {

@@ -2,7 +2,7 @@ import { AIR_ROUND_POT, potFit } from '../materials/pots.js';
 import { ANSWERED, COMPUTED } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Display, Mm } from '../measure/quantities.js';
-import { atMost } from '../measure/tolerance.js';
+import { atMost, lengthKey } from '../measure/tolerance.js';
 import { bounds } from '../model/box.js';
 import type { Part } from '../model/part.js';
 import { OVER, type StackWish } from '../model/stack.js';
@@ -104,7 +104,7 @@ function blockWords({ blocks }: PotOnBlocks): string {
   const stacks = new Map<string, Part[]>();
   for (const block of blocks) {
     const { x, y } = block.box.min;
-    const at = `${x.toFixed(2)} ${y.toFixed(2)}`;
+    const at = `${lengthKey(x)} ${lengthKey(y)}`;
     stacks.set(at, [...(stacks.get(at) ?? []), block]);
   }
   const [first] = stacks.values();

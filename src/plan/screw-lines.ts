@@ -7,7 +7,7 @@ import {
 } from '../materials/screw-spacing.js';
 import { formatLength } from '../measure/format-length.js';
 import type { Display, Mm } from '../measure/quantities.js';
-import { sameLength } from '../measure/tolerance.js';
+import { lengthKey, sameLength } from '../measure/tolerance.js';
 import { listWords } from '../text/list.js';
 
 /** From this many times as long as it is wide, an overlap is held along its length. */
@@ -62,6 +62,6 @@ export function placeWords(
     ? 'in the middle of its length'
     : `${marks(along)} ${ends === 'none' ? 'from one end of the overlap' : 'from the end'}`;
   if (midway) return `${start}, in the middle of its width`;
-  const by = new Set(along.map(at => at.toFixed(3))).size > 1 ? 'in turn ' : '';
+  const by = new Set(along.map(lengthKey)).size > 1 ? 'in turn ' : '';
   return `${start}, ${by}${marks(across)} from one edge`;
 }

@@ -1,5 +1,6 @@
 import { chooseScrew } from '../materials/choose-screw.js';
 import type { ScrewContact } from '../materials/screw-spacing.js';
+import { lengthKey } from '../measure/tolerance.js';
 import type { Joint, Part } from '../model/part.js';
 import { count } from '../text/plural.js';
 import { onTheTape } from './on-tape.js';
@@ -35,7 +36,7 @@ export function screwRoom(
     const contact = contactOf(joint, from);
     if (contact === undefined) continue;
     const { length, width, ends } = contact;
-    const key = [length.toFixed(2), width.toFixed(2), ends, joint.each].join();
+    const key = [lengthKey(length), lengthKey(width), ends, joint.each].join();
     if (!overlaps.has(key)) overlaps.set(key, roomOf(contact, { joint, from, into, ...screw }));
   }
   const found = [...overlaps.values()];

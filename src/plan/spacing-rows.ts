@@ -3,7 +3,7 @@ import { figure } from '../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../measure/format-length.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { snap } from '../measure/round.js';
-import { sameLength } from '../measure/tolerance.js';
+import { lengthKey, sameLength } from '../measure/tolerance.js';
 import type { Model, Spread } from '../model/part.js';
 import { gapYear } from './gap-year.js';
 import { onTheRule, onTheTape } from './on-tape.js';
@@ -21,8 +21,8 @@ export function spacingRows(model: Model, setting: Setting): readonly SpacingRow
     const key = [
       spread.layout,
       spread.count,
-      spread.over.toFixed(6),
-      spread.piece.toFixed(6),
+      lengthKey(spread.over),
+      lengthKey(spread.piece),
     ].join();
     alike.set(key, [...(alike.get(key) ?? []), spread]);
   }

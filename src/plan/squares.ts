@@ -3,7 +3,7 @@ import { COMPUTED, type Figure, type Source } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import { feet } from '../measure/inch.js';
 import type { Display, Mm } from '../measure/quantities.js';
-import { atMost, lessThan } from '../measure/tolerance.js';
+import { atMost, lengthKey, lessThan } from '../measure/tolerance.js';
 import { bounds, extent } from '../model/box.js';
 import type { Axis, Box, Joint, Model, Part } from '../model/part.js';
 import type { StepRule } from '../recipe/recipe.js';
@@ -145,7 +145,7 @@ function reachesCorners(patches: readonly Box[], box: Box, { one, other, near }:
 }
 
 function sidesOf({ long, wide }: Rectangle): string {
-  return `${long.toFixed(3)} ${wide.toFixed(3)}`;
+  return `${lengthKey(long)} ${lengthKey(wide)}`;
 }
 
 function alike(found: readonly Rectangle[]): readonly (readonly Rectangle[])[] {

@@ -45,6 +45,16 @@ describe('does the bench suit the place?', () => {
   });
 });
 
+test('a bench has two planter boxes alike, whatever their width on the tape', () => {
+  // Source: geometry: one box is the mirror image of the other.
+  const widths = Array.from({ length: 49 }, (_, sixteenth) => 16 + sixteenth / 16);
+  const told = widths.map(width => {
+    const { planters } = planOf(BENCH, { planter_width: length(width) });
+    return planters.map(({ places }) => places);
+  });
+  expect(told).toEqual(widths.map(() => [2]));
+});
+
 describe('warned before buying', () => {
   // Source: field case F17: cedar, steel that is not stainless, and rain make black stains.
   test('galvanized screws in redcedar under a clear sealer', () => {

@@ -174,7 +174,7 @@ test('a bench from the first question to the last step, over three evenings', as
     look: lookWhole,
   };
   await see('Start a piece');
-  terminal.press('1');
+  terminal.press('2');
   expect(await answerQuestions()).toContain('How long is the clear seat between the planters?');
   await reviewAndName('Roof bench');
   expect([...(await lookThroughPlan())]).toEqual(expect.arrayContaining(PAGES));

@@ -120,7 +120,7 @@ describe('nothing is left out of sight', () => {
   test('the answer that enter would take is seen at every question of a small window', async () => {
     terminal = openTerminal({ home, columns: 60, rows: 20, env: clock.env });
     await terminal.waitFor('Start a piece');
-    terminal.press('1');
+    terminal.press('2');
     const place = (text: string) => /question (\d+) of \d+/.exec(text)?.[1];
     let screen = await screenWhere(terminal, ({ text }) => place(text) === '1', 'a question');
     while (place(screen.text) !== undefined) {

@@ -45,13 +45,13 @@ describe('in a real terminal', () => {
 
   test('every key of a burst counts: a piece, its first two answers, and all the rest', async () => {
     const terminal = await start();
-    terminal.press(`1${KEY.enter}${KEY.enter}${KEY.tab}`);
+    terminal.press(`2${KEY.enter}${KEY.enter}${KEY.tab}`);
     await terminal.waitFor('All right so');
   });
 
   test('a name typed in one burst has all its letters', async () => {
     const terminal = await start();
-    terminal.press(`1${KEY.tab}`);
+    terminal.press(`2${KEY.tab}`);
     await terminal.waitFor('All right so');
     terminal.press(KEY.enter);
     await terminal.waitFor('What shall this build be called?');
@@ -117,7 +117,7 @@ describe('under odd settings', () => {
   test('NO_COLOR shows no color, and nothing is lost by it', async () => {
     const terminal = await start({ env: { NO_COLOR: '1' } });
     expect(terminal.written()).not.toMatch(COLORS);
-    expect(terminal.screen().join('\n')).toContain('> 1  Start a piece');
+    expect(terminal.screen().join('\n')).toContain('> 1  Look at the example');
     expect(terminal.written()).not.toContain('Warning');
   });
 

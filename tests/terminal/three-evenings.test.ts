@@ -83,7 +83,7 @@ function start(): void {
 /** All usual but when they can work: from that Friday on, five hours an evening. */
 async function answer(): Promise<void> {
   await see('Start a piece');
-  terminal.press('1');
+  terminal.press('2');
   for (let { text } = await see('question 1 of'); !text.includes('All right so'); ) {
     const [head = '', , , said = ''] = text.split('\n');
     if (said.includes('which day do you begin')) await write('2026-12-04');

@@ -40,7 +40,7 @@ describe('the first screen', () => {
     const { text } = await home();
     expect(text()).toContain('Notchbook asks what you would like to build');
     expect(text()).toContain('New here? The example shows all of it');
-    expect(text()).toContain('> 1  Start a piece of your own');
+    expect(text()).toContain('> 1  Look at the example');
     expect(text()).toContain('[1-9] choose');
   });
 
@@ -56,7 +56,9 @@ describe('the first screen', () => {
   test('keeps the example apart from the builds', async () => {
     const { text } = await home([build('Example', { example: true })]);
     expect(text()).not.toContain('Example  ');
+    expect(text()).toContain('> 1  Start a piece of your own');
     expect(text()).toContain('2  Look at the example');
+    expect(text()).not.toContain('New here?');
   });
 
   test('says which build can not be opened, and why', async () => {
@@ -85,7 +87,7 @@ describe('choosing', () => {
 
   test('a new piece begins with its questions; one project leaves nothing to choose', async () => {
     await home();
-    await shown.press('1');
+    await shown.press('2');
     expect(screenName()).toBe('interview');
   });
 

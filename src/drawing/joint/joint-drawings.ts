@@ -1,3 +1,4 @@
+import { lengthKey } from '../../measure/tolerance.js';
 import { boardSize } from '../../model/frame-of-board.js';
 import type { Part } from '../../model/part.js';
 import type { CutRow, FastenerRow, Plan, ScrewSpots } from '../../plan/plan.js';
@@ -58,7 +59,7 @@ function shapeOf(part: Part): string {
   const [first] = lyingPiece(part).waste;
   const spans = first === undefined ? [] : [first.along, first.across, first.through];
   const sizes = [across, through, ...spans.flatMap(({ from, to }) => [from, to])];
-  return sizes.map(size => size.toFixed(2)).join();
+  return sizes.map(lengthKey).join();
 }
 
 /** Where the screws go on both parts, for each different overlap of each joint. */

@@ -8,7 +8,7 @@ import { Menu } from '../../widgets/menu.js';
 import type { Suggested } from '../../widgets/suggested.js';
 import { buildLine, timerLines } from './build-line.js';
 import { allBuilds, buildRows, buildsHints } from './builds-level.js';
-import { type HomeState, menuItems, ownBuilds, press } from './state.js';
+import { type HomeState, isNewHere, menuItems, ownBuilds, press } from './state.js';
 
 type ViewProps = { readonly state: HomeState; readonly at: Context };
 
@@ -44,7 +44,8 @@ function View({ state, at }: ViewProps) {
 function Front({ at }: { readonly at: Context }) {
   if (ownBuilds(at).length > 0) return <Heading text="Go on with" />;
   const width = Math.min(76, at.size.columns);
-  return <Lines lines={[...wrap(WELCOME, width), '', ...wrap(FIRST_TIME, width), '']} />;
+  const first = isNewHere(at) ? [...wrap(FIRST_TIME, width), ''] : [];
+  return <Lines lines={[...wrap(WELCOME, width), '', ...first]} />;
 }
 
 function Naming({ name, width }: { readonly name: Suggested; readonly width: number }) {

@@ -14,6 +14,11 @@ export function ownBuilds(at: Context): readonly ShelfLine[] {
   return allBuilds(at).filter(({ putAway }) => !putAway);
 }
 
+/** Nothing was ever opened, not even the example: the mark stands on it, as the words above it say. */
+export function isNewHere({ shelf }: Context): boolean {
+  return shelf.length === 0;
+}
+
 /** The menu of a level. Ids: `build/<id>`, `recipe/<id>`, and words of their own. */
 export function menuItems(level: 'front' | 'recipes', at: Context): readonly MenuItem[] {
   if (level === 'recipes') {
@@ -28,13 +33,16 @@ export function menuItems(level: 'front' | 'recipes', at: Context): readonly Men
   const all = allBuilds(at).length;
   const words = 'a new name, another like it, put away, take along';
   const more = all === 0 ? [] : [{ id: 'builds', label: `All builds (${all}): ${words}` }];
-  return [
-    ...builds,
-    { id: 'start', label: own.length === 0 ? 'Start a piece of your own' : 'Start another piece' },
-    ...more,
-    { id: 'example', label: 'Look at the example: a bench, half-way through its second evening' },
-    { id: 'quit', label: 'Quit' },
-  ];
+  const example = {
+    id: 'example',
+    label: 'Look at the example: a bench, half-way through its second evening',
+  };
+  const start = {
+    id: 'start',
+    label: own.length === 0 ? 'Start a piece of your own' : 'Start another piece',
+  };
+  const rest = isNewHere(at) ? [example, start] : [start, ...more, example];
+  return [...builds, ...rest, { id: 'quit', label: 'Quit' }];
 }
 
 export function press(state: HomeState, key: Key, at: Context): Outcome<HomeState> {
