@@ -61,7 +61,25 @@ function standing(events: readonly Event[]): readonly Event[] {
   return events.filter((event, at) => event.kind !== 'taken-back' && !struck.has(at));
 }
 
-/** What the next `taken-back` would strike: to ask "take back: 2 pieces?" before doing it. */
+/** What the next `taken-back` would strike. */
 export function nextToTakeBack(events: readonly Event[]): Event | undefined {
   return standingEvents(events).findLast(canBeTakenBack);
+}
+
+/**
+ * All that was noted by the act that would be taken back next, the newest last: to ask "take back: 2 pieces?"
+ * before doing it. One page of cautions heard is one act, with an event for each caution. Anything else is
+ * one event: two quick keys in the same millisecond stay two acts.
+ */
+export function lastAct(events: readonly Event[]): readonly Event[] {
+  const open = standingEvents(events).filter(canBeTakenBack);
+  const last = open.at(-1);
+  if (last === undefined) return [];
+  if (!isHeard(last)) return [last];
+  const before = open.findLastIndex(event => !isHeard(event) || event.atMs !== last.atMs);
+  return open.slice(before + 1);
+}
+
+function isHeard({ kind }: Event): boolean {
+  return kind === 'briefed' || kind === 'tools-briefed';
 }

@@ -41,3 +41,28 @@ test.each(BENCH.steps.filter(({ care }) => care.length > 0).map(({ id }) => id))
     expect(text.split('your local code and licensed practice come first').length - 1).toBe(1);
   },
 );
+
+test('a page of several cautions is read with one key, and one undo brings the whole page back', () => {
+  // The first time at the saw: eyes, ears, dust and the hands.
+  const visited: Event = {
+    kind: 'step-visited',
+    atMs: TUESDAY_MS,
+    step: BENCH.steps.find(({ phase }) => phase === 'cut')?.id ?? '',
+  };
+  const used = usedWith(stepScreen, contextWith(buildAfter([visited], BENCH), { size: TALL }));
+  const shown = () => viewLines(stepScreen, used.state, used.at).join('\n');
+  const read = () => used.at.build?.progress.briefed.size ?? 0;
+  const pages: string[] = [];
+  for (let before = 0; read() - before < 2; ) {
+    before = read();
+    pages.push(shown());
+    if (pages.length > 40) throw new Error('no page has several cautions');
+    used.wait(1000).press('space');
+  }
+  const cautions = read();
+  used.press('u');
+  expect(shown()).toMatch(/Take back: \d+ cautions were read\?/);
+  used.press('u');
+  expect(shown()).toBe(pages.at(-1));
+  expect(cautions - read()).toBeGreaterThan(1);
+});

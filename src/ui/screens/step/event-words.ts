@@ -6,8 +6,15 @@ import { count } from '../../../text/plural.js';
 import type { Event } from '../../../workbook/events.js';
 import type { MeasureEvent } from '../../../workbook/measure-events.js';
 
-/** What would be taken back, in words: `2 pieces of "Cut the frame"`, `the note "buy brads"`. */
-export function eventWords(event: Event, plan: Plan): string {
+/** What would be taken back, in words: `2 pieces of "Cut the frame"`, `3 cautions were read`. */
+export function actWords(act: readonly Event[], plan: Plan): string {
+  const cautions = act.filter(({ kind }) => kind === 'briefed').length;
+  if (cautions < 2) return listWords(act.map(event => eventWords(event, plan)));
+  const rest = act.filter(({ kind }) => kind !== 'briefed').map(event => eventWords(event, plan));
+  return listWords([`${cautions} cautions were read`, ...rest]);
+}
+
+function eventWords(event: Event, plan: Plan): string {
   const { steps, cautions, tools } = plan;
   const of = 'step' in event ? `"${titleOf(event.step, steps)}"` : '';
   switch (event.kind) {

@@ -1,4 +1,3 @@
-import { nextToTakeBack } from '../../../workbook/taken-back.js';
 import type { Context, Key, Outcome } from '../../screen.js';
 import { pressList, pressNote, pressPicture, pressTimers } from './pane-keys.js';
 import { pressReading } from './reading-keys.js';
@@ -56,11 +55,9 @@ function onStep(state: StepState, key: Key, bench: StepBench): Outcome<StepState
   }
 }
 
-function pressTakeBack(state: StepState, key: Key, { build, at }: Bench): Outcome<StepState> {
-  const event = nextToTakeBack(build.workbook.events);
+function pressTakeBack(state: StepState, key: Key, bench: Bench): Outcome<StepState> {
   const meant = key.name === 'enter' || (key.name === 'character' && key.text === 'u');
-  if (!meant || event === undefined) return withPane(state, WORK);
-  return takeBack(state, event, at.nowMs);
+  return meant ? takeBack(state, bench) : withPane(state, WORK);
 }
 
 function pressDoneAnyway(

@@ -1,17 +1,17 @@
 import type { Step } from '../../../plan/plan.js';
 import { count } from '../../../text/plural.js';
 import { tallyOf } from '../../../workbook/next-step.js';
-import { nextToTakeBack } from '../../../workbook/taken-back.js';
+import { lastAct } from '../../../workbook/taken-back.js';
 import type { Build } from '../../screen.js';
-import { eventWords } from './event-words.js';
+import { actWords } from './event-words.js';
 import { openChecks } from './next-move.js';
 import type { Pane } from './state.js';
 
 /** What is asked before something that one key alone must not do. */
 export function questionOf(pane: Pane, step: Step | undefined, build: Build): string | undefined {
   if (pane.kind === 'take-back') {
-    const event = nextToTakeBack(build.workbook.events);
-    return event === undefined ? undefined : `Take back: ${eventWords(event, build.plan)}?`;
+    const act = lastAct(build.workbook.events);
+    return act.length === 0 ? undefined : `Take back: ${actWords(act, build.plan)}?`;
   }
   if (pane.kind !== 'done-anyway' || step === undefined) return undefined;
   const left = leftWords(step, build);

@@ -1,6 +1,6 @@
 import type { Step, StepTimer } from '../../../plan/plan.js';
 import type { Event } from '../../../workbook/events.js';
-import { canBeTakenBack } from '../../../workbook/taken-back.js';
+import { lastAct } from '../../../workbook/taken-back.js';
 import { timerStarted } from '../../../workbook/timers.js';
 import type { Sight } from '../../pictures.js';
 import type { Ask, Build, Context, Outcome } from '../../screen.js';
@@ -85,14 +85,16 @@ export function toStep(state: StepState, step: Step | undefined): Outcome<StepSt
   return show({ ...state, step: step?.id, pane: WORK });
 }
 
-/** The last thing in the journal that can be taken back is struck, and its step is shown. */
-export function takeBack(state: StepState, event: Event, nowMs: number): Outcome<StepState> {
-  if (!canBeTakenBack(event)) return withPane(state, WORK);
+/** The last act in the journal that can be taken back is struck, and its step is shown. */
+export function takeBack(state: StepState, { build, at: { nowMs } }: Bench): Outcome<StepState> {
+  const act = lastAct(build.workbook.events);
+  const event = act.at(-1);
+  if (event === undefined) return withPane(state, WORK);
   const step = 'step' in event ? event.step : state.step;
   const stays = step === undefined || step === state.step || event.kind === 'note-written';
   const visited: readonly Event[] = stays ? [] : [{ kind: 'step-visited', atMs: nowMs, step }];
-  const events: readonly Event[] = [{ kind: 'taken-back', atMs: nowMs }, ...visited];
-  return recording({ ...state, step }, events);
+  const events = act.map((): Event => ({ kind: 'taken-back', atMs: nowMs }));
+  return recording({ ...state, step }, [...events, ...visited]);
 }
 
 /** Ticks the step off and shows the one that comes now. */

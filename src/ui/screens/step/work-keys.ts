@@ -196,7 +196,7 @@ function uncount(state: StepState, { build, step, at }: StepBench): Outcome<Step
   const last = nextToTakeBack(build.workbook.events);
   if (last === undefined) return show(state);
   const own = last.kind === 'piece-done' && last.step === step.id;
-  return own ? takeBack(state, last, at.nowMs) : withPane(state, { kind: 'take-back' });
+  return own ? takeBack(state, { build, step, at }) : withPane(state, { kind: 'take-back' });
 }
 
 function tick(state: StepState, check: number, { build, step, at }: StepBench): Outcome<StepState> {
