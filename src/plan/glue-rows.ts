@@ -1,3 +1,4 @@
+import { type AgeBand, helperShare } from '../materials/helper-ages.js';
 import { COMMON_PRACTICE, COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
@@ -28,6 +29,7 @@ export type GlueUpRow = {
   readonly title: string;
   readonly count: Figure;
   readonly kinds: readonly GlueUpKind[];
+  /** Those who brush and close; a helper who needs the lead beside them is not counted. */
   readonly people: 1 | 2;
   /** Clamps for one of them; 0 where brads hold until the glue has set. */
   readonly clampsEach: number;
@@ -41,7 +43,8 @@ export type GlueUpRow = {
 type Given = {
   readonly model: Model;
   readonly glue: GluePlan;
-  readonly people: 1 | 2;
+  /** Age of the helper; none where the lead is alone. */
+  readonly helper: AgeBand | undefined;
   readonly build: readonly Step[];
 };
 
@@ -57,16 +60,32 @@ export function glueUpRows(rules: readonly StepRule[], given: Given): readonly G
     if (glued.length === 0) return [];
     const ids = new Set(glued.flatMap(({ from, into }) => [from, into]));
     const parts = [...ids].flatMap(id => partById.get(id) ?? []);
-    return [rowOf(step, glueUps({ parts, joints: glued }, open, given.people), parts, given)];
+    const people = handsAt(step, given.helper);
+    return [rowOf(step, glueUps({ parts, joints: glued }, open, people), { parts, people, given })];
   });
 }
+
+/** Tools of the glue-up itself; screws and brads come after it. */
+const AT_GLUE = ['glue-brush', 'clamps'];
+
+/** Two, where a helper of this age brushes or clamps alone; whoever wants the lead beside them makes it no faster. */
+function handsAt({ care }: Step, helper: AgeBand | undefined): 1 | 2 {
+  if (helper === undefined) return 1;
+  return helperShare({ tools: AT_GLUE, care }, helper) === 'all' ? 2 : 1;
+}
+
+type RowParts = {
+  readonly parts: readonly Part[];
+  readonly people: 1 | 2;
+  readonly given: Given;
+};
 
 function rowOf(
   step: Step,
   ups: readonly GlueUp[],
-  parts: readonly Part[],
-  { glue, people }: Given,
+  { parts, people, given }: RowParts,
 ): GlueUpRow {
+  const { glue } = given;
   const names = new Map(parts.map(({ id, name }) => [id, name.toLowerCase()]));
   const clampsEach = Math.max(...ups.map(up => up.clamps + clampLines(up.joints)));
   const pace = Math.max(1, step.minutes.value / ups.length);

@@ -3,7 +3,7 @@ import type { Minutes } from '../measure/quantities.js';
 import { DAY } from '../measure/spans.js';
 import { checkSchedule } from '../solve/schedule/check-schedule.js';
 import { planSchedule } from '../solve/schedule/plan-schedule.js';
-import type { Schedule, ScheduleProblem } from '../solve/schedule/problem.js';
+import type { Found, Schedule, ScheduleProblem } from '../solve/schedule/problem.js';
 import type { Session, Step, Turn } from './plan.js';
 import { sealHours } from './seal-hours.js';
 import type { SessionDay } from './session-days.js';
@@ -35,7 +35,7 @@ export function layWork(work: readonly Work[], days: readonly SessionDay[], crew
   const noLoudHour = problem.sessions.every(({ from, quietFrom }) => quietFrom <= from);
   if (noLoudHour && problem.tasks.some(({ loud }) => loud))
     return { ok: false, why: 'no-loud-hour' };
-  const fair = planSchedule(problem);
+  const fair = hasFairHours(problem) ? planSchedule(problem) : NOT_FOUND;
   const found = fair.ok ? fair : planSchedule(atAnyHour(problem));
   if (!found.ok) return { ok: false, why: loudFits(problem) ? 'too-few-days' : 'few-loud-hours' };
   const { schedule } = found;
@@ -43,6 +43,14 @@ export function layWork(work: readonly Work[], days: readonly SessionDay[], crew
   if (wrong.length > 0) throw new Error(`a time plan does not add up: ${wrong.join('; ')}`);
   const sealed = fair.ok ? 'fair' : 'any-hour';
   return { ok: true, schedule, sessions: sessionsOf(schedule, pieces, days), sealed };
+}
+
+const NOT_FOUND: Found = { ok: false };
+
+/** Whether each piece of sealing has a session whose fair hours hold it: else no order has to be searched for it. */
+function hasFairHours({ tasks, sessions }: ScheduleProblem): boolean {
+  const longest = Math.max(0, ...sessions.map(({ fair }) => (fair ? fair.to - fair.from : 0)));
+  return tasks.every(({ fair, minutes }) => fair !== true || minutes <= longest);
 }
 
 /** Whether the hours before the quiet could hold all loud work at all. */

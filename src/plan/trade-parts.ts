@@ -31,9 +31,9 @@ type SetOut = {
 /** Worked out from the boards in space, the answers and the steps as the recipe tells them. */
 export function tradeParts(recipe: Recipe, answers: Answers, out: SetOut): TradeParts {
   const { model, stacks, setting, glue, build } = out;
-  const { display, people } = setting;
+  const { display } = setting;
   return {
-    glueUps: glueUpRows(recipe.steps, { model, glue, people, build }),
+    glueUps: glueUpRows(recipe.steps, { model, glue, helper: setting.helper, build }),
     glueDay: glueRules(GLUE, setting),
     sealDay: sealRules(SEALER, display),
     squares: squareRows(recipe.steps, model, display),

@@ -56,6 +56,19 @@ describe('glue-ups of the steps', () => {
     expect(ups('helper')).toBe(2);
   });
 
+  // The age table of this project: brush and clamps alone from twelve; younger, the lead stands beside it. Alone it is
+  // 4 x 0.5 + 3 = 5 min, with two 4 x 0.275 + 3 = 4.1.
+  test.each([
+    ['helper-under-9', 1, 5],
+    ['helper-9-11', 1, 5],
+    ['helper-12-15', 2, 4.1],
+    ['helper', 2, 4.1],
+  ] as const)('at the glue a %s makes %d, and a panel takes %d min', (people, hands, minutes) => {
+    const row = plan({ people: choice(people) }).glueUps.find(it => it.step === 'box-corners');
+    expect(row?.people).toBe(hands);
+    expect(row?.kinds[0]?.minutes.value).toBeCloseTo(minutes, 9);
+  });
+
   // Common practice: one bar clamp along each post presses both of its corners.
   test('a panel is held by two bar clamps, and brads need none', () => {
     const { glueUps } = plan();

@@ -1,9 +1,16 @@
 import { describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/plan/plan.js';
+import { readyParts } from '../../../src/ui/screens/resume/ready-parts.js';
 import { resumeScreen } from '../../../src/ui/screens/resume/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import { step } from '../../support/journal.js';
-import { buildAfter, contextWith, TUESDAY_MS, usedWith } from '../../support/open-build.js';
+import {
+  benchPlan,
+  buildAfter,
+  contextWith,
+  TUESDAY_MS,
+  usedWith,
+} from '../../support/open-build.js';
 import { smallPlan } from '../../support/small-plan.js';
 
 const LEFT: readonly Event[] = [
@@ -47,5 +54,42 @@ describe('coming back', () => {
   test('only looking in records nothing', () => {
     expect(asked([...LEFT, PAUSED], 'escape')).toEqual([{ kind: 'leave' }]);
     expect(asked([...LEFT, PAUSED], 'b')).toEqual([{ kind: 'go', to: 'plan' }]);
+  });
+});
+
+// Counted at the bench: 13 slats on the seat of 48 in, 2 posts and 2 rails in each panel of 4 joints.
+describe('what lies ready once everything is cut', () => {
+  const plan = benchPlan();
+  const cut = plan.steps
+    .filter(({ phase }) => phase === 'cut')
+    .map(({ id }): Event => ({ kind: 'step-done', atMs: TUESDAY_MS, step: id }));
+  const counted = (id: string, count: number): Event => ({
+    kind: 'piece-done',
+    atMs: TUESDAY_MS,
+    step: id,
+    count,
+  });
+  const ready = (events: readonly Event[]) => {
+    const parts = readyParts(buildAfter([...cut, ...events], plan));
+    return (name: string) =>
+      parts.filter(part => part.name === name).reduce((sum, { count }) => sum + count, 0);
+  };
+
+  test('a slat that is screwed down lies ready no longer, though others do', () => {
+    const slats = ready([])('seat slat');
+    expect(slats).toBe(13);
+    expect(ready([counted('slats', 5)])('seat slat')).toBe(8);
+  });
+
+  test('with one panel of four joints closed its two posts and two rails are used', () => {
+    const before = ready([]);
+    const after = ready([counted('end-corners', 4)]);
+    expect(before('post') - after('post')).toBe(2);
+    expect(before('panel rail') - after('panel rail')).toBe(2);
+  });
+
+  test('pots stand on their blocks: none lies ready', () => {
+    expect(ready([])('pot block')).toBeGreaterThan(0);
+    expect(ready([{ kind: 'step-done', atMs: TUESDAY_MS, step: 'pots' }])('pot block')).toBe(0);
   });
 });
