@@ -80,11 +80,7 @@ type RowParts = {
   readonly given: Given;
 };
 
-function rowOf(
-  step: Step,
-  ups: readonly GlueUp[],
-  { parts, people, given }: RowParts,
-): GlueUpRow {
+function rowOf(step: Step, ups: readonly GlueUp[], { parts, people, given }: RowParts): GlueUpRow {
   const { glue } = given;
   const names = new Map(parts.map(({ id, name }) => [id, name.toLowerCase()]));
   const clampsEach = Math.max(...ups.map(up => up.clamps + clampLines(up.joints)));

@@ -82,10 +82,10 @@ describe('what lies ready once everything is cut', () => {
   });
 
   test('with one panel of four joints closed its two posts and two rails are used', () => {
-    const before = ready([]);
-    const after = ready([counted('end-corners', 4)]);
-    expect(before('post') - after('post')).toBe(2);
-    expect(before('panel rail') - after('panel rail')).toBe(2);
+    const first = ready([]);
+    const then = ready([counted('end-corners', 4)]);
+    expect(first('post') - then('post')).toBe(2);
+    expect(first('panel rail') - then('panel rail')).toBe(2);
   });
 
   test('pots stand on their blocks: none lies ready', () => {

@@ -28,7 +28,10 @@ export function readyParts({ plan, progress }: Build): readonly ReadyPart[] {
  * Pieces that a step has put in their places. Joints are counted one by one, and take the pieces that they hold; of
  * pieces of several kinds nobody has told which were taken, and in a step under way they are taken in their order.
  */
-function setBy(step: Step, { plan, progress }: Pick<Build, 'plan' | 'progress'>): readonly string[] {
+function setBy(
+  step: Step,
+  { plan, progress }: Pick<Build, 'plan' | 'progress'>,
+): readonly string[] {
   if (isDone(step, progress)) return step.bright;
   const done = tallyOf(step, progress)?.done ?? 0;
   if (step.tally?.of !== 'joint') return step.bright.slice(0, done);
