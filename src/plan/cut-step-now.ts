@@ -4,6 +4,7 @@ import { stepsAgain } from './advice.js';
 import { boardLines } from './board-lines.js';
 import { boardsNamed, type NamedBoard, numbered } from './boards-named.js';
 import { markLine } from './cut-steps.js';
+import { asSawn } from './cutting-order.js';
 import type { Step, StepSetting } from './plan.js';
 import { boardName, type Rack, type RackBoard } from './rack.js';
 import { type Bench, rackNow } from './rack-now.js';
@@ -12,9 +13,8 @@ import { type CutStep, cutStepsOf, goodPieces, marksInOrder } from './work-so-fa
 
 /**
  * The settings of a step that cuts boards, once something happened to the boards of its section or a measured length
- * asks for one more: which board each
- * piece still to be cut comes from by the boards as they are now, and how much of each may be skipped. As the plan
- * has them for any other step.
+ * asks for one more: which board each piece still to be cut comes from by the boards as they are now, and how much of
+ * each may be skipped. As the plan has them for any other step.
  */
 export function settingsNow(step: Step, bench: Bench): readonly StepSetting[] {
   const found = cuttingNow(step, bench);
@@ -114,9 +114,11 @@ function rackLines(
 ): readonly StepSetting[] {
   const { display } = bench.setting;
   const { kerf } = rack;
+  const order = cutStepsOf(bench.plan).flatMap(({ rows }) => rows.map(({ mark }) => mark));
   const boards = used.map(board => {
     const slack: Mm = fromUnits(slackOn(board, rack));
-    return { ...benchNamed(board), slack, cuts: board.cuts, left: Math.max(0, slack - kerf) };
+    const cuts = asSawn(board.cuts, order);
+    return { ...benchNamed(board), slack, cuts, left: Math.max(0, slack - kerf) };
   });
   return boardLines(boards, marks, { kerf, display });
 }

@@ -1,35 +1,29 @@
 import { formatLengthExact } from '../measure/format-length.js';
-import { sameLength } from '../measure/tolerance.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { plural } from '../text/plural.js';
 import { boardLines } from './board-lines.js';
 import { boardsNamed, groupedBy, type NamedBoard, numbered } from './boards-named.js';
-import { inSawOrder } from './cutting-order.js';
-import type { CutRow, Purchase, Step, StepSetting } from './plan.js';
-import { sawOrder } from './saw-order.js';
-import { selectParts } from './select.js';
+import { boardsBegun, type CutStop, cutStops, marksAsSawn } from './cut-stops.js';
+import { asSawn } from './cutting-order.js';
+import type { BoughtBoard, CutRow, Step, StepSetting } from './plan.js';
 import { cutMinutes } from './step-minutes.js';
 import type { Worked } from './steps.js';
-
-/** Pieces of one section and length that a step cuts at one setting of the stop. */
-type Setting = {
-  readonly rows: readonly [Own, ...Own[]];
-};
-
-type Own = { readonly row: CutRow; readonly pieces: readonly string[] };
 
 /**
  * One step for each setting of the stop, sections in the order of the cut list, in the order of sawing. The id
  * carries section and length, so that a changed plan does not mistake one setting for another.
  */
 export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly Step[] {
-  const wanted = new Set(selectParts(worked.model, rule.cuts).map(part => part.id));
-  const settings = settingsOf(worked.cutList, wanted);
-  const { purchases } = worked;
-  const order = sawOrder(worked).flatMap(({ marks }) => marks.map(({ mark }) => mark));
-  return settings.map((setting, at) => {
+  const stops = cutStops(worked);
+  const order = marksAsSawn(stops);
+  const first = stops.findIndex(stop => stop.rule === rule);
+  const own = stops.filter(stop => stop.rule === rule);
+  return own.map((setting, at) => {
     const [{ row }] = setting.rows;
+    const boards = boardsOf(row.section, worked);
+    const before = boardsBegun(boards, stops.slice(0, first + at));
+    const begun = boardsBegun(boards, stops.slice(0, first + at + 1)) - before;
     const length = formatLengthExact(row.length.value, worked.display);
     const bright = setting.rows.flatMap(it => it.pieces);
     return {
@@ -39,38 +33,18 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
       big: { text: length, caption: `set the stop at this for ${row.section}` },
       settings: [
         { name: 'Stop', text: length },
-        ...setting.rows.map(it => fromBoards(it, worked.purchases)),
-        ...stopLines(setting, worked),
+        ...setting.rows.map(it => fromBoards(it, boards)),
+        ...stopLines(setting, order, worked),
       ],
       tally: { of: 'piece', count: bright.length },
       bright,
-      minutes: cutMinutes(
-        {
-          pieces: bright.length,
-          ends: boardsBegun(setting, { purchases, order }),
-          isFirst: at === 0,
-        },
-        rule,
-        worked,
-      ),
+      minutes: cutMinutes({ pieces: bright.length, ends: begun, isFirst: at === 0 }, rule, worked),
     };
   });
 }
 
-/** Boards that come to the saw at this setting for the first time: the end of each is squared. */
-function boardsBegun(
-  { rows: [{ row }, ...others] }: Setting,
-  {
-    purchases,
-    order,
-  }: { readonly purchases: readonly Purchase[]; readonly order: readonly string[] },
-): number {
-  const marks = [row.mark, ...others.map(it => it.row.mark)];
-  const boards = purchases.find(({ section }) => section === row.section)?.boards ?? [];
-  return boards.filter(({ cuts }) => {
-    const first = Math.min(...cuts.map(({ mark }) => order.indexOf(mark)));
-    return marks.includes(order[first] ?? '');
-  }).length;
+function boardsOf(section: string, { purchases }: Worked): readonly BoughtBoard[] {
+  return purchases.find(it => it.section === section)?.boards ?? [];
 }
 
 /** So many pieces, how many of them are still to be cut, and how many of those come from which board. */
@@ -96,10 +70,9 @@ export function markLine(
 }
 
 function fromBoards(
-  { row, pieces }: Setting['rows'][number],
-  purchases: readonly Purchase[],
+  { row, pieces }: CutStop['rows'][number],
+  boards: readonly BoughtBoard[],
 ): StepSetting {
-  const boards = purchases.find(it => it.section === row.section)?.boards ?? [];
   const from = boards.flatMap(board => {
     const count = board.cuts.filter(cut => cut.mark === row.mark).length;
     return count === 0 ? [] : [{ count, ...numbered(board.number) }];
@@ -109,7 +82,11 @@ function fromBoards(
 }
 
 /** What may be skipped for knots on the boards of a stop, and what has to be clamped there. */
-function stopLines({ rows }: Setting, { purchases, display }: Worked): readonly StepSetting[] {
+function stopLines(
+  { rows }: CutStop,
+  order: readonly string[],
+  { purchases, display }: Worked,
+): readonly StepSetting[] {
   const marks = new Set(rows.map(({ row }) => row.mark));
   const [{ row }] = rows;
   const purchase = purchases.find(it => it.section === row.section);
@@ -119,7 +96,7 @@ function stopLines({ rows }: Setting, { purchases, display }: Worked): readonly 
     .map(({ number, slack, cuts, offcut }) => ({
       ...(purchase.boards.length === 1 ? { name: '' } : numbered(number)),
       slack,
-      cuts,
+      cuts: asSawn(cuts, order),
       left: offcut,
     }));
   const { kerf } = purchase;
@@ -127,27 +104,11 @@ function stopLines({ rows }: Setting, { purchases, display }: Worked): readonly 
 }
 
 /** `stretcher and slats`: what there is one of is told as one. */
-function namesOf({ rows }: Setting): string {
+function namesOf({ rows }: CutStop): string {
   const counts = new Map<string, number>();
   for (const { row, pieces } of rows) {
     const name = row.name.toLowerCase();
     counts.set(name, (counts.get(name) ?? 0) + pieces.length);
   }
   return listWords([...counts].map(([name, count]) => (count === 1 ? name : plural(name))));
-}
-
-function settingsOf(rows: readonly CutRow[], wanted: ReadonlySet<string>): readonly Setting[] {
-  const settings: { rows: [Own, ...Own[]] }[] = [];
-  for (const row of rows) {
-    const pieces = row.pieces.filter(id => wanted.has(id));
-    if (pieces.length === 0) continue;
-    const same = settings.find(({ rows: [it] }) => atOneStop(it.row, row));
-    if (same) same.rows.push({ row, pieces });
-    else settings.push({ rows: [{ row, pieces }] });
-  }
-  return inSawOrder(settings, ({ rows: [first] }) => first.row);
-}
-
-function atOneStop(a: CutRow, b: CutRow): boolean {
-  return a.section === b.section && sameLength(a.length.value, b.length.value);
 }

@@ -24,6 +24,15 @@ export function inCuttingOrder<C extends Sawn>(cuts: readonly C[]): readonly C[]
   return cuts.toSorted((a, b) => compareLengths(a.length, b.length));
 }
 
+/** Pieces of a board in the order in which the steps of a build come to their marks; what no step cuts stands last. */
+export function asSawn<C extends { readonly mark: string }>(
+  cuts: readonly C[],
+  order: readonly string[],
+): readonly C[] {
+  const at = ({ mark }: C) => (order.includes(mark) ? order.indexOf(mark) : order.length);
+  return cuts.toSorted((a, b) => at(a) - at(b));
+}
+
 function compareLengths(a: Mm, b: Mm): number {
   return Number(isShortToHold(b)) - Number(isShortToHold(a)) || b - a;
 }

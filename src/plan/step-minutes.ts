@@ -5,10 +5,10 @@ import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
 import { exposed, exposedByPart, surfaceOfParts } from '../model/exposed.js';
 import type { Model } from '../model/part.js';
-import { evaluate } from '../recipe/evaluate.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { count } from '../text/plural.js';
 import { ruleMatches, selectJoints, selectParts } from './select.js';
+import { numberOf } from './step-values.js';
 import type { Worked } from './steps.js';
 
 /** From this many equal notches on it pays to clamp several together. */
@@ -57,9 +57,7 @@ export function cutMinutes(
 }
 
 function asked({ minutes }: StepRule, { scope }: Worked): Minutes {
-  if (!minutes) return 0;
-  const result = evaluate(minutes, scope);
-  return result.ok && result.value.kind === 'number' ? result.value.value : 0;
+  return numberOf(minutes, scope) ?? 0;
 }
 
 function notching({ notches }: StepRule, { model }: Worked): Counts {

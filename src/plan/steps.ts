@@ -1,7 +1,6 @@
 import type { Display } from '../measure/quantities.js';
 import type { Model, Part } from '../model/part.js';
-import { evaluate, type Scope } from '../recipe/evaluate.js';
-import type { Formula } from '../recipe/formula.js';
+import type { Scope } from '../recipe/evaluate.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { cutSteps } from './cut-steps.js';
 import { joinDetails } from './join-details.js';
@@ -20,6 +19,7 @@ import { stepMinutes } from './step-minutes.js';
 import { type RuledStep, stepNeeds } from './step-needs.js';
 import { fillTemplate } from './step-text.js';
 import { dayWorkOf, timersOf } from './step-timers.js';
+import { applies, numberOf } from './step-values.js';
 import { careOf } from './tool-rows.js';
 
 /** What the steps are made from: everything that the plan has worked out before them. */
@@ -64,12 +64,6 @@ function timersBefore(step: string, rules: readonly StepRule[]): readonly string
   return rules.flatMap(({ id, timers }) =>
     timers.filter(timer => timer.before.includes(step)).map(timer => `${id}/${timer.id}`),
   );
-}
-
-function applies(when: Formula | undefined, scope: Scope): boolean {
-  if (!when) return true;
-  const held = evaluate(when, scope);
-  return held.ok && held.value.kind === 'flag' && held.value.value;
 }
 
 /** The words of a step and what it sets in place, before cuts, notches and joints add their figures. */
@@ -120,10 +114,8 @@ function withDetails(rule: StepRule, bare: Step, worked: Worked): Step {
 }
 
 function askedTally(rule: StepRule, { scope, model }: Worked): Step['tally'] {
-  if (!rule.tally) return undefined;
-  const result = evaluate(rule.tally, scope);
-  if (!result.ok || result.value.kind !== 'number') return undefined;
-  return { of: commonName(selectParts(model, rule.sets)), count: result.value.value };
+  const count = numberOf(rule.tally, scope);
+  return count === undefined ? undefined : { of: commonName(selectParts(model, rule.sets)), count };
 }
 
 /**

@@ -101,7 +101,9 @@ describe('a board that a measured length asks for once the others are bought', (
   });
 
   test('is not sent for to the saw without a word', () => {
-    expect(atTheStops(buildOf([LONGER]))).toContain('1 x stretcher: from a new 6 ft board (to buy)');
+    expect(atTheStops(buildOf([LONGER]))).toContain(
+      '1 x stretcher: from a new 6 ft board (to buy)',
+    );
     expect(atTheStops(PLANNED)).not.toContain('to buy');
   });
 
