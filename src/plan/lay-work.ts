@@ -139,7 +139,7 @@ function sessionsOf(
 }
 
 /** A stretch of one step without a break, in minutes of its day. */
-type Stretch = Omit<Turn, 'step' | 'part'> & { readonly step: Step; readonly isLast: boolean };
+type Stretch = Omit<Turn, 'step' | 'part'> & { readonly step: Step };
 
 function mergedTurns(placed: readonly Placed[], { daysOn }: SessionDay): readonly Stretch[] {
   const stretches: Stretch[] = [];
@@ -148,13 +148,12 @@ function mergedTurns(placed: readonly Placed[], { daysOn }: SessionDay): readonl
     (a, b) => a.from - b.from || order.indexOf(a.piece.step.who) - order.indexOf(b.piece.step.who),
   );
   for (const { piece, from, to } of inOrder) {
-    const { isLast } = piece;
     const begin = from - daysOn * DAY;
     const end = to - daysOn * DAY;
     const before = stretches.findLastIndex(it => it.step.id === piece.step.id);
     const open = stretches[before];
-    if (open !== undefined && open.to === begin) stretches[before] = { ...open, to: end, isLast };
-    else stretches.push({ step: piece.step, who: piece.step.who, from: begin, to: end, isLast });
+    if (open !== undefined && open.to === begin) stretches[before] = { ...open, to: end };
+    else stretches.push({ step: piece.step, who: piece.step.who, from: begin, to: end });
   }
   return stretches;
 }
@@ -176,13 +175,15 @@ function toldTurn(stretch: Stretch, parts: ReadonlyMap<string, readonly Stretch[
     : { ...turn, part: { number: own.indexOf(stretch) + 1, of: own.length } };
 }
 
-/** Waits that a session begins and that outlast it. */
+/**
+ * Waits that a session begins and that outlast it. A part of a step begins them too: panels that were closed tonight
+ * stay in their clamps, though others are closed tomorrow. Of several parts the last one is told.
+ */
 function standsOf(own: readonly Stretch[], ends: Minutes) {
-  return own
-    .filter(({ isLast }) => isLast)
-    .flatMap(({ step, to }) =>
-      step.timers
-        .filter(({ minutes }) => minutes >= STOOD_OUT && to + minutes > ends)
-        .map(({ id, name, minutes }) => ({ timer: id, name, minutes, until: to + minutes })),
-    );
+  const waits = own.flatMap(({ step, to }) =>
+    step.timers
+      .filter(({ minutes }) => minutes >= STOOD_OUT && to + minutes > ends)
+      .map(({ id, name, minutes }) => ({ timer: id, name, minutes, until: to + minutes })),
+  );
+  return waits.filter(({ timer }, at) => !waits.slice(at + 1).some(it => it.timer === timer));
 }

@@ -26,8 +26,6 @@ export type Piece = {
   readonly step: Step;
   readonly minutes: Minutes;
   readonly from: Minutes;
-  /** With it the step is done, and its waits begin. */
-  readonly isLast: boolean;
 };
 
 /**
@@ -47,7 +45,6 @@ export function piecesOf(work: readonly Work[], longest: Longest): readonly Piec
       id: `${step.id}#${part}`,
       step,
       from,
-      isLast: part === count - 1,
       minutes: Math.round((whole * (part + 1)) / count) - Math.round((whole * part) / count),
     }));
   });
