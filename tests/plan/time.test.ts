@@ -1,7 +1,8 @@
 import { createRequire } from 'node:module';
 import type { LegacyHighs } from 'highs';
 import { describe, expect, test } from 'vitest';
-import { timePage } from '../../src/plan/pages/time-page.js';
+import { formatClock } from '../../src/measure/clock.js';
+import { sessionTitle, timePage } from '../../src/plan/pages/time-page.js';
 import type { Answers } from '../../src/recipe/values.js';
 import { checkSchedule } from '../../src/solve/schedule/check-schedule.js';
 import { planSchedule } from '../../src/solve/schedule/plan-schedule.js';
@@ -112,6 +113,56 @@ describe('what the dates do', () => {
   test('one date is told as one', () => {
     const { trouble } = planOf(BENCH, { session_days: days('2026-12-04') }).time;
     expect(trouble).toMatch(/^The 1 date you named does not hold all the work/);
+  });
+
+  // Glue holds no load before its clamp time is over (its maker's sheet: 30 min to 1 h): that of a panel runs from the
+  // minute in which that panel was closed, not from that in which the last of all panels will be.
+  test.each(HABITS)(
+    'in %s everything that stays in clamps past the end is told',
+    (_name, answers) => {
+      const { sessions } = planOf(BENCH, answers).time;
+      const turns = turnsOf(planOf(BENCH, answers));
+      for (const [at, { stands, turns: own }] of sessions.entries()) {
+        const ends = Math.max(...own.map(({ to }) => to));
+        const clamped = turns.filter(
+          it => it.at === at && it.step.timers.some(({ lasts }) => lasts === 'glue-clamp'),
+        );
+        for (const { step, to } of clamped)
+          if (to + 60 > ends)
+            expect(stands.map(({ timer }) => timer)).toContain(`${step.id}/clamp`);
+      }
+    },
+  );
+
+  test('half of the planter panels closed in one evening, half in the next: both halves stand', () => {
+    const { sessions } = planOf(BENCH).time;
+    const standing = sessions.map(({ stands }) => stands.map(({ name }) => name).join());
+    const first = sessions.findIndex(({ turns }) =>
+      turns.some(({ step, part }) => step === 'box-corners' && part?.number === 1),
+    );
+    const closed = sessions[first]?.turns.find(({ step }) => step === 'box-corners')?.to ?? 0;
+    const stand = sessions[first]?.stands.find(({ timer }) => timer === 'box-corners/clamp');
+    expect(standing[first]).toMatch(/Clamps on the planter panels/);
+    expect(stand?.until).toBe(closed + 60);
+  });
+
+  // The tin of the sealer says 24 h: who brushed until 19:41 finds it dry at 19:41 of the next evening, not at 18:00.
+  test('the evening after sealing begins when the sealer is dry, and says so', () => {
+    const plan = planOf(BENCH);
+    const sealed = turnsOf(plan).find(({ step }) => step.id === 'seal');
+    const evening = plan.time.sessions.at(-1);
+    if (sealed === undefined || evening === undefined) throw new Error('no sealing');
+    expect(sealed.at).toBe(plan.time.sessions.length - 2);
+    const dry = formatClock(sealed.to);
+    expect(sealed.to).toBeGreaterThan(18 * 60 + 30);
+    expect(sessionTitle(evening)).toMatch(
+      new RegExp(`^Session \\d+, 18:00 to 21:00, come at ${dry}: about`),
+    );
+  });
+
+  test('an evening that begins with work says its hours alone', () => {
+    const [first] = planOf(BENCH).time.sessions;
+    expect(first && sessionTitle(first)).toMatch(/^Session 1, 18:00 to 21:00: about/);
   });
 
   test('clamps of the last hour stand overnight', () => {

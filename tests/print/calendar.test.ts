@@ -34,14 +34,15 @@ const whole: Occasion = {
 };
 
 describe('the calendar, as a general library reads it', () => {
-  test('has each session that has a day, at the hours of the plan, wherever the garage is', () => {
+  test('has each session that has a day, from its first move to its last, wherever the garage is', () => {
     const sessions = events(ofPlan()).filter(({ summary }) => /session \d+$/.test(summary));
     expect(sessions.length).toBe(DATED.time.sessions.length);
     for (const [at, { startDate, endDate }] of sessions.entries()) {
       const session = DATED.time.sessions[at];
       expect(startDate.zone.tzid).toBe('floating');
       expect(startDate.toString().slice(0, 10)).toBe(session?.date);
-      expect(startDate.hour * 60 + startDate.minute).toBe(session?.from);
+      const begins = Math.min(...(session?.turns.map(({ from }) => from) ?? []));
+      expect(startDate.hour * 60 + startDate.minute).toBe(begins);
       const minutes = (endDate.toUnixTime() - startDate.toUnixTime()) / 60;
       expect(minutes).toBe(Math.round(session?.minutes ?? 0));
     }

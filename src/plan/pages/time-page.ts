@@ -9,6 +9,7 @@ import type { Block, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import type { Column } from '../../text/table.js';
 import type { Plan, Session, Turn } from '../plan.js';
+import { firstWork } from '../session-clock.js';
 import { besideTurn } from '../side-by-side.js';
 import { isInGarage } from '../step-lasts.js';
 
@@ -100,7 +101,10 @@ function sessionBlocks(session: Session, plan: Plan): readonly Block[] {
   ];
 }
 
-/** "Session 2, Fri Dec 4, 18:00 to 21:00: about 2 h 40 min". */
+/** Coming so much later is worth saying; a judgment of ours. */
+const WORTH_COMING_LATER: Minutes = 10;
+
+/** "Session 2, Fri Dec 4, 18:00 to 21:00: about 2 h 40 min"; with "come at 19:41" where nothing can be done before. */
 export function sessionTitle(session: Session): string {
   const { number, date, weekday, from, to, minutes } = session;
   const day =
@@ -109,7 +113,9 @@ export function sessionTitle(session: Session): string {
         ? ''
         : `, ${weekdayWords(weekday)}`
       : `, ${formatDay(date)}`;
-  return `Session ${number}${day}, ${formatClock(from)} to ${formatClock(to)}: about ${formatMinutes(minutes)}`;
+  const first = firstWork(session);
+  const later = first - from < WORTH_COMING_LATER ? '' : `, come at ${formatClock(first)}`;
+  return `Session ${number}${day}, ${formatClock(from)} to ${formatClock(to)}${later}: about ${formatMinutes(minutes)}`;
 }
 
 const WHO: Readonly<Record<Turn['who'], string>> = {

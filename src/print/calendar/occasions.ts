@@ -1,6 +1,7 @@
 import { type CalendarDay, dayNumber, dayOfNumber } from '../../measure/calendar.js';
 import { formatMinutes } from '../../measure/duration.js';
 import type { Plan, Session } from '../../plan/plan.js';
+import { firstWork } from '../../plan/session-clock.js';
 import { calendarDay } from '../../workbook/clock-words.js';
 import { handedOverAtMs, SETTLED_DAYS, sealedAtMs } from '../../workbook/hand-over.js';
 import { endsAtMs, isUp } from '../../workbook/timers.js';
@@ -33,7 +34,8 @@ function uid({ base, build }: Dated, what: string): string {
 }
 
 function sessionOccasions(session: Session, dated: Dated): readonly Occasion[] {
-  const { date, number, from, minutes, stands } = session;
+  const { date, number, minutes, stands } = session;
+  const from = firstWork(session);
   const { plan, build } = dated;
   if (date === undefined) return [];
   const steps = session.steps.flatMap(id => plan.steps.find(step => step.id === id) ?? []);
