@@ -1,12 +1,15 @@
 import { glueOf } from '../materials/glue.js';
-import { type GlueDay, type GlueWeather, glueDay } from '../materials/glue-day.js';
+import {
+  type GlueDay,
+  type GlueWeather,
+  glueDay,
+  WARM_THROUGH_HOURS,
+} from '../materials/glue-day.js';
 import { glueVerdict, glueWhen } from '../materials/glue-words.js';
-import { sealDay } from '../materials/seal-day.js';
-import { formatSpread, sealVerdict, sealWhen } from '../materials/seal-words.js';
-import type { Display, Minutes } from '../measure/quantities.js';
+import type { Celsius, Display, Minutes } from '../measure/quantities.js';
 import { formatTemperature } from '../measure/temperature.js';
 import { GLUE } from './glue-plan.js';
-import { SEALER } from './sealer-plan.js';
+import { sealVerdictOf } from './seal-verdict.js';
 import type { DayWork, ToldDay } from './told-day.js';
 
 /** What the day is good for, in words; `go` where nothing that was told speaks against it. */
@@ -19,7 +22,8 @@ export type DayVerdict = {
   readonly sums: readonly string[];
 };
 
-type Seen = { readonly display: Display; readonly clockMinutes: Minutes };
+/** When and for whom it is told. */
+export type Seen = { readonly display: Display; readonly clockMinutes: Minutes };
 
 /** May it be glued, or sealed, on the day that was told? The label comes before all of it. */
 export function dayVerdict(work: DayWork, told: ToldDay, seen: Seen): DayVerdict {
@@ -53,15 +57,32 @@ function glueVerdictOf(told: ToldDay, { display }: Seen): DayVerdict {
       when: '',
       sums: [],
     };
+  const open = day.verdict === 'today' && told.coldest === undefined;
+  const least = formatTemperature(glueOf(GLUE).lowest.value, display);
   return {
-    kind: day.verdict === 'today' ? 'go' : 'not-today',
-    words: glueVerdict(day, display),
+    kind: day.verdict !== 'today' ? 'not-today' : open ? 'look-first' : 'go',
+    words: open
+      ? `Not decided: the coldest until tomorrow evening was not told. Yes, if wood and air stay at ${least} or more for ${day.watchHours} h.`
+      : glueVerdict(day, display),
     when: glueWhen(day, display),
     sums: [
-      `${formatTemperature(told.now, display)} at the joint, ${formatTemperature(Math.min(told.now, told.coldest ?? told.now), display)} at the coldest.`,
+      warmthWords({ ...told, now: told.now }, display),
+      ...(told.slept === undefined && day.verdict === 'today' ? [notSlept(display)] : []),
       ...(told.moisturePercent === undefined ? [notMetered()] : []),
     ],
   };
+}
+
+function warmthWords({ now, coldest }: ToldDay & { readonly now: Celsius }, display: Display) {
+  const say = (celsius: Celsius) => formatTemperature(celsius, display);
+  if (coldest === undefined) return `${say(now)} at the joint now.`;
+  return `${say(now)} at the joint, ${say(Math.min(now, coldest))} at the coldest.`;
+}
+
+/** A warm afternoon says nothing of boards that lay in the cold: field practice, wood at the joint matters most. */
+function notSlept(display: Display): string {
+  const least = formatTemperature(glueOf(GLUE).lowest.value, display);
+  return `Not checked: where the wood lay last night. Boards that lay under ${least} want ${WARM_THROUGH_HOURS.value} h in the warm first.`;
 }
 
 /** A yes to the warmth alone is not to be taken for a yes to boards that come wet from the store. */
@@ -69,40 +90,3 @@ function notMetered(): string {
   const { wettestWoodPercent } = glueOf(GLUE);
   return `Not checked: how wet the wood is. This glue wants ${wettestWoodPercent.value}% or drier.`;
 }
-
-function sealVerdictOf(told: ToldDay, { display, clockMinutes }: Seen): DayVerdict {
-  const { now, coldest = now, humidityPercent, sunsetMinutes, moisturePercent } = told;
-  if (now === undefined || coldest === undefined || humidityPercent === undefined)
-    return {
-      kind: 'not-told',
-      words: 'Warmth or humidity was not told: go by the rules of this step and the label.',
-      when: '',
-      sums: [],
-    };
-  const day = sealDay(SEALER, {
-    air: now,
-    surface: now,
-    humidityPercent,
-    low: coldest,
-    ...(moisturePercent !== undefined && { moisturePercent }),
-    sprinkle: 'not-tried',
-    nowMinutes: clockMinutes,
-    ...(sunsetMinutes !== undefined && { sunsetMinutes }),
-  });
-  const dew = `Dew point ${formatTemperature(day.dewPoint, display)}: the wood is ${formatSpread(day.spread, display)} above it, ${formatSpread(3, display)} is wanted.`;
-  const hours =
-    sunsetMinutes === undefined ? ['Not checked: hours to sunset, as for work under a roof.'] : [];
-  return {
-    kind: SEAL_KINDS[day.verdict],
-    words: sealVerdict(day, display),
-    when: sealWhen(day, display),
-    sums: [dew, ...hours],
-  };
-}
-
-const SEAL_KINDS = {
-  yes: 'go',
-  'test-first': 'look-first',
-  'later-today': 'not-today',
-  'not-today': 'not-today',
-} as const;

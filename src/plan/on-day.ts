@@ -34,11 +34,15 @@ function glueToday(told: ToldDay, display: Display): GlueToday | undefined {
   const { clampMinutes: usual, timesAt } = glueOf(GLUE);
   const coldest = Math.min(told.now, told.coldest ?? told.now);
   const say = (celsius: number) => formatTemperature(celsius, display);
+  const seen =
+    told.coldest === undefined
+      ? `${say(coldest)} now, the night not told`
+      : `${say(coldest)} at the coldest`;
   return {
     openMinutes: day.openMinutes,
     clampMinutes: day.clampMinutes,
     cureMinutes: day.fullCureHours * 60,
-    because: `${formatMinutes(usual.value)} at ${say(timesAt)}, twice as long for each ${display.system === 'metric' ? '10 °C' : '18 °F'} colder; told today: ${say(coldest)} at the coldest`,
+    because: `${formatMinutes(usual.value)} at ${say(timesAt)}, twice as long for each ${display.system === 'metric' ? '10 °C' : '18 °F'} colder; told today: ${seen}`,
   };
 }
 

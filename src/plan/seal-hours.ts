@@ -9,7 +9,7 @@ type Hours = { readonly from: Minutes; readonly to: Minutes };
 
 /** From when the dew has gone until some hours before sunset, in minutes since midnight; by the mean of the year where no date is known. */
 function sealDaylight(date: CalendarDay | undefined): Hours {
-  const sunset = date === undefined ? MEAN_SUNSET.value : sunsetOn(dayOfYear(date));
+  const sunset = date === undefined ? MEAN_SUNSET.value : sunsetOfDay(date);
   return { from: DEW_GONE_MINUTES.value, to: sunset - BEFORE_SUNSET_HOURS.value * 60 };
 }
 
@@ -30,6 +30,11 @@ export function sealHoursWords(date: CalendarDay | undefined): string {
       ? `taken at ${sunset}, the mean of a year`
       : `on ${formatDay(date)} about ${sunset} by the sun at 45 degrees north`;
   return `${formatClock(from)} to ${formatClock(to)} (dew gone; ${hours} h before sunset, ${day})`;
+}
+
+/** Sunset by the sun at the usual latitude of the north, in minutes since midnight. */
+export function sunsetOfDay(date: CalendarDay): Minutes {
+  return sunsetOn(dayOfYear(date));
 }
 
 function dayOfYear(date: CalendarDay): number {

@@ -181,7 +181,8 @@ async function glue(): Promise<void> {
 async function dayForGlue(warmth: string, caption: string): Promise<void> {
   await until(/^Is it a day for glue/);
   await type(warmth);
-  await press(KEY.enter, KEY.enter);
+  await type('same');
+  await type('same');
   terminal.press('14');
   await see('> 14');
   keep(caption);
@@ -230,7 +231,9 @@ async function thirdEvening(): Promise<void> {
   await until(/^Is it a day for sealer/);
   await type('62 F');
   await type('55');
-  await press(KEY.enter, KEY.enter);
+  await type('52 F');
+  // Sealed in the garage, where it stays until it has dried.
+  await type('roof');
   terminal.press('14');
   await see('> 14');
   keep('A day for sealer?');

@@ -96,6 +96,28 @@ describe('before the glue is opened', () => {
     ]);
   });
 
+  // Field case F22: a warm afternoon, a cold night, boards that had lain at 30 °F: the joint fell apart.
+  test('a warm afternoon alone is no yes: the night is open, and where the boards lay is not checked', () => {
+    const used = usedWith(dayScreen, contextWith(doneUpTo('end-corners')));
+    typed(used, '55 F');
+    const text = screenPage(dayScreen, used.state, used.at).replace(/\s+/g, ' ');
+    expect(text).toContain('Not decided: the coldest until tomorrow evening was not told.');
+    expect(text).toContain('55 °F at the joint now.');
+    expect(text).not.toContain('at the coldest');
+    expect(text).toContain('Not checked: where the wood lay last night.');
+  });
+
+  test('"same" is as warm as now, and as what is asked where now was not told', () => {
+    const used = usedWith(dayScreen, contextWith(doneUpTo('end-corners')));
+    typed(typed(typed(used, '55 F'), 'same'), 'Same');
+    const text = screenPage(dayScreen, used.state, used.at);
+    expect(text).toContain('Yes, as long as');
+    expect(text).toContain('55 °F at the joint, 55 °F at the coldest.');
+    const untold = usedWith(dayScreen, contextWith(doneUpTo('end-corners')));
+    typed(untold.press('enter'), 'same');
+    expect(screenPage(dayScreen, untold.state, untold.at)).toContain('"same" as what?');
+  });
+
   test('what was told yesterday is asked again today', () => {
     const used = usedWith(stepScreen, contextWith(doneUpTo('end-corners', GLUE_AT_48)));
     used.wait(24 * 60 * MINUTE_MS).press('space');
@@ -140,6 +162,27 @@ describe('not today', () => {
   test('y tells the day anew', () => {
     const used = usedWith(stepScreen, contextWith(doneUpTo('end-corners', GLUE_AT_41)));
     expect(used.press('y').asks).toEqual([{ kind: 'go', to: 'day' }]);
+  });
+
+  // Field case F32, stained after dark: whoever tells no sunset has that of the day, and a roof is told in so many words.
+  test.each([
+    ['enter', /Not today: the last\s+stroke had to be made by/],
+    ['roof', /Under a roof: hours to sunset were not looked at/],
+  ])('in the evening, dry and warm, sunset answered with %s', (answer, expected) => {
+    const nowMs = new Date(TUESDAY_MS).setHours(20, 0, 0, 0);
+    const used = usedWith(dayScreen, contextWith(doneUpTo('seal'), { nowMs }));
+    typed(typed(typed(used, '65 F'), '50'), '58 F');
+    if (answer === 'roof') typed(used, 'roof');
+    else used.press('enter');
+    used.press('1').press('4');
+    expect(screenPage(dayScreen, used.state, used.at)).toMatch(expected);
+  });
+
+  test('sealer with the night untold is not decided', () => {
+    const used = usedWith(dayScreen, contextWith(doneUpTo('seal')));
+    typed(typed(used, '65 F'), '50').press('enter');
+    typed(used, 'roof').press('1').press('4');
+    expect(screenPage(dayScreen, used.state, used.at)).toContain('Not decided: the coldest until');
   });
 
   // Field case F32: stain at 54 °F with a dew point of 49 °F (83 % by the Magnus formula), dusk: the last stroke comes 4 h

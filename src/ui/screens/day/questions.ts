@@ -9,7 +9,10 @@ export type DayQuestion = {
   readonly field: keyof Weather;
   readonly say: string;
   readonly hint: string;
-  readonly read: (text: string, display: Display) => Parsed<number>;
+  /** Nothing where a word was written that stands for no number. */
+  readonly read: (text: string, display: Display) => Parsed<number | undefined>;
+  /** May be answered with "same": as warm as it is now. */
+  readonly likeNow?: true;
 };
 
 const degrees = (text: string, { system }: Display) => parseTemperature(text, system);
@@ -19,6 +22,11 @@ function percent(text: string): Parsed<number> {
   const value = Number(digits.replace(',', '.'));
   if (digits !== '' && value <= 100) return parsed(value);
   return unreadable(`${quoted(text)} is not a percentage.`, 'Write a number such as 65.');
+}
+
+/** Under a roof the sun is not waited for. */
+function sunset(text: string): Parsed<number | undefined> {
+  return text.trim().toLowerCase() === 'roof' ? parsed(undefined) : parseClock(text);
 }
 
 const METER: DayQuestion = {
@@ -39,14 +47,16 @@ const QUESTIONS: Readonly<Record<DayWork, readonly DayQuestion[]>> = {
     {
       field: 'coldest',
       say: 'Coldest there until tomorrow evening',
-      hint: 'nothing where it stays as warm',
+      hint: 'such as 50 F, or "same"',
       read: degrees,
+      likeNow: true,
     },
     {
       field: 'slept',
       say: 'Where the wood lay last night',
-      hint: 'nothing where it lay as warm',
+      hint: 'such as 40 F, or "same"',
       read: degrees,
+      likeNow: true,
     },
     METER,
   ],
@@ -66,14 +76,15 @@ const QUESTIONS: Readonly<Record<DayWork, readonly DayQuestion[]>> = {
     {
       field: 'coldest',
       say: 'Coldest until tomorrow evening',
-      hint: 'nothing where it stays as warm',
+      hint: 'such as 50 F, or "same"',
       read: degrees,
+      likeNow: true,
     },
     {
       field: 'sunsetMinutes',
-      say: 'Sunset',
-      hint: 'such as 17:40; nothing under a roof',
-      read: parseClock,
+      say: 'Sunset, outdoors',
+      hint: 'such as 17:40, or "roof" for a place under one',
+      read: sunset,
     },
     METER,
   ],

@@ -5,9 +5,9 @@ import { wrap } from '../../../text/wrap.js';
 import { clockMinutes } from '../../../workbook/clock-words.js';
 import type { Build, Context, KeyHint, Screen } from '../../screen.js';
 import { plainer } from '../../widgets/facts.js';
-import { fieldText } from '../../widgets/field.js';
 import { FieldView } from '../../widgets/field-view.js';
 import { plainRows, type Row, Rows } from '../../widgets/rows.js';
+import { CHANGE, isUntyped, suggestedText } from '../../widgets/suggested.js';
 import { questionsFor } from './questions.js';
 import { type DayState, open, press, readRow, weatherOf } from './state.js';
 
@@ -56,11 +56,11 @@ function Question({ say, words, state, row, width }: QuestionProps) {
         <Text bold wrap="truncate">
           {words}
         </Text>
-        <FieldView field={field} width={width} />
+        <FieldView {...field} width={width} />
       </Box>
     );
   }
-  const text = field === undefined ? '' : fieldText(field);
+  const text = field === undefined ? '' : suggestedText(field);
   return <Text wrap="truncate">{`${say}: ${text === '' ? 'not told' : text}`}</Text>;
 }
 
@@ -91,8 +91,11 @@ function verdictRows(state: DayState, build: Build, at: Context): readonly Row[]
 const ACCENTED: Pick<Row, 'tone'> = { tone: 'heed' };
 
 function hints({ row, fields }: DayState): readonly KeyHint[] {
+  const field = fields[row];
+  const isSuggested = field !== undefined && field.suggested !== '' && isUntyped(field);
   return [
     { key: 'enter', does: row < fields.length - 1 ? 'next' : 'note it' },
+    ...(isSuggested ? [CHANGE] : []),
     { key: 'up/down', does: 'move' },
     { key: 'esc', does: 'back, not noted' },
   ];

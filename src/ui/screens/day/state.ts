@@ -1,22 +1,29 @@
-import { type Parsed, parsed } from '../../../measure/parsed.js';
+import { formatClock } from '../../../measure/clock.js';
+import { type Parsed, parsed, unreadable } from '../../../measure/parsed.js';
 import type { Display } from '../../../measure/quantities.js';
+import { sunsetOfDay } from '../../../plan/seal-hours.js';
 import type { DayWork, Weather } from '../../../plan/told-day.js';
+import { calendarDay } from '../../../workbook/clock-words.js';
 import type { Context, Key, Outcome } from '../../screen.js';
-import { type Field, fieldOf, fieldText, typeInto } from '../../widgets/field.js';
+import { type Suggested, suggest, suggestedText, typeOver } from '../../widgets/suggested.js';
 import { arrival, stepAtHand } from '../step/shown-step.js';
 import { type DayQuestion, questionsFor } from './questions.js';
 
 export type DayState = {
   readonly work: DayWork;
-  /** What is typed so far, one for each question. */
-  readonly fields: readonly Field[];
+  /** What is typed so far, one for each question; the hour of sunset is suggested. */
+  readonly fields: readonly Suggested[];
   readonly row: number;
 };
 
 /** Asks for what the step at the bench wants: a day for glue, or one for sealer. */
 export function open(at: Context): DayState {
   const work = (at.build && stepAtHand(at.build, at)?.day) ?? 'glue';
-  return { work, fields: questionsFor(work).map(() => fieldOf('')), row: 0 };
+  const sunset = formatClock(sunsetOfDay(calendarDay(at.nowMs)));
+  const fields = questionsFor(work).map(({ field }) =>
+    suggest(field === 'sunsetMinutes' ? sunset : ''),
+  );
+  return { work, fields, row: 0 };
 }
 
 export function press(state: DayState, key: Key, at: Context): Outcome<DayState> {
@@ -32,7 +39,7 @@ export function press(state: DayState, key: Key, at: Context): Outcome<DayState>
     case 'page-up':
       return show({ ...state, row: Math.max(0, state.row - 1) });
     default: {
-      const field = typeInto(state.fields[state.row] ?? fieldOf(''), key);
+      const field = typeOver(state.fields[state.row] ?? suggest(''), key);
       if (field === undefined) return show(state);
       return show({ ...state, fields: state.fields.with(state.row, field) });
     }
@@ -69,9 +76,15 @@ export function readRow(
   display: Display,
 ): Parsed<number | undefined> {
   const question: DayQuestion | undefined = questionsFor(state.work)[row];
-  const text = fieldText(state.fields[row] ?? fieldOf(''));
+  const text = suggestedText(state.fields[row] ?? suggest(''));
   if (question === undefined || text.trim() === '') return parsed(undefined);
-  return question.read(text, display);
+  if (!question.likeNow || text.trim().toLowerCase() !== 'same') {
+    return question.read(text, display);
+  }
+  const now = readRow(state, 0, display);
+  return now.ok && now.value === undefined
+    ? unreadable('"same" as what? How warm it is now was not told.', 'Go up and tell that first.')
+    : now;
 }
 
 /** What can be read so far. */
