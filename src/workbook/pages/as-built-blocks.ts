@@ -1,6 +1,8 @@
 import { formatFigure } from '../../measure/figure-text.js';
 import { formatLength } from '../../measure/format-length.js';
+import { formatMoney } from '../../measure/money.js';
 import type { Plan } from '../../plan/plan.js';
+import { listWords } from '../../text/list.js';
 import type { Block, Fact } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 
@@ -53,4 +55,12 @@ export function used({ screws, glue, sealer, answers }: Plan): readonly Fact[] {
     ...(glue.area.value > 0 ? [{ name: 'Glue', text: `${glue.kind}, ${glue.buy}` }] : []),
     { name: 'Sealer', text: `${sealer.kind}, ${count(sealer.coats, 'coat')}, ${sealer.buy}` },
   ];
+}
+
+/** What was paid is the builder's to write down; the plan knows its own prices only. */
+export function costWords({ purchases, cost }: Plan): string {
+  const unpriced = purchases.filter(({ priced }) => !priced).map(({ section }) => section);
+  if (unpriced.length === purchases.length) return 'no prices were given';
+  const money = `${formatMoney(cost.value)} at the prices you gave`;
+  return unpriced.length === 0 ? money : `${money}, without ${listWords(unpriced)}`;
 }

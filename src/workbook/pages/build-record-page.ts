@@ -1,14 +1,13 @@
 import { formatMinutes } from '../../measure/duration.js';
-import { formatMoney } from '../../measure/money.js';
 import type { Plan } from '../../plan/plan.js';
-import { listWords } from '../../text/list.js';
 import type { Block, Fact, Page } from '../../text/page.js';
 import { count } from '../../text/plural.js';
 import { dayWords, timeWords } from '../clock-words.js';
 import { daysAtBench } from '../days-at-bench.js';
+import { hoursWords } from '../hours-words.js';
 import { doneCount } from '../next-step.js';
 import type { Progress, Workbook } from '../workbook.js';
-import { asBuilt, used } from './as-built-blocks.js';
+import { asBuilt, costWords, used } from './as-built-blocks.js';
 import { measuredRows } from './measured-rows.js';
 import { helperRows, leftOpen, mistakeRows, noteRows, waitRows } from './record-rows.js';
 
@@ -59,9 +58,8 @@ function listed(heading: string, items: readonly string[]): readonly Block[] {
 }
 
 function howItWent({ workbook, plan, progress }: Recorded, zone?: string): readonly Fact[] {
-  const { steps, time } = plan;
+  const { steps } = plan;
   const done = doneCount(steps, progress);
-  const worked = formatMinutes(Math.round(progress.workedMs / 60_000));
   return [
     { name: 'Piece', text: plan.title },
     { name: 'Begun', text: dayWords(workbook.createdAtMs, zone) },
@@ -72,18 +70,10 @@ function howItWent({ workbook, plan, progress }: Recorded, zone?: string): reado
     { name: 'Steps', text: `${done} of ${count(steps.length, 'step')} done` },
     {
       name: 'Hours',
-      text: `about ${worked} at the bench by this journal; the plan said ${formatMinutes(time.hands.value)}`,
+      text: hoursWords(plan, progress),
     },
     { name: 'Boards', text: costWords(plan) },
   ];
-}
-
-/** What was paid is the builder's to write down; the plan knows its own prices only. */
-function costWords({ purchases, cost }: Plan): string {
-  const unpriced = purchases.filter(({ priced }) => !priced).map(({ section }) => section);
-  if (unpriced.length === purchases.length) return 'no prices were given';
-  const money = `${formatMoney(cost.value)} at the prices you gave`;
-  return unpriced.length === 0 ? money : `${money}, without ${listWords(unpriced)}`;
 }
 
 function days({ workbook }: Recorded, zone?: string): readonly Block[] {

@@ -1,6 +1,7 @@
-import { formatMinutes } from '../../../measure/duration.js';
+import { capital } from '../../../measure/capital.js';
 import { count } from '../../../text/plural.js';
 import { wrap } from '../../../text/wrap.js';
+import { hoursWords } from '../../../workbook/hours-words.js';
 import { isUp, timerWords } from '../../../workbook/timers.js';
 import type { Build, Context } from '../../screen.js';
 import { plainer } from '../../widgets/facts.js';
@@ -12,14 +13,12 @@ export function finishedRows(
   { nowMs, size, ascii }: Context,
 ): readonly Row[] {
   const plain = plainer(ascii);
-  const worked = formatMinutes(Math.round(progress.workedMs / 60_000));
-  const planned = formatMinutes(plan.time.hands.value);
   const waiting = progress.timers
     .filter(timer => !isUp(timer, nowMs))
     .map(timer => plain(`${timer.name}: ${timerWords(timer, nowMs)}. ${timer.then}`));
   const words = [
     `${plain(plan.title)}: all ${count(plan.steps.length, 'step')} are done.`,
-    `About ${worked} at the bench by this journal; the plan said ${planned}.`,
+    `${capital(hoursWords(plan, progress))}.`,
     'b: the care sheet for the owner, and the record of this build for you.',
     ...(waiting.length === 0 ? [] : ['Still to wait for:', ...waiting]),
   ];
