@@ -17,12 +17,20 @@ export function titleLine(title: string, name: string, width: number): string {
 /** The line under the title, with the nearest timer and the state of saving set into it. */
 export function statusLine(program: Program, width: number): string {
   const { rule } = marks(program.look.ascii);
-  const timer = timerStatus(program, Math.max(LEAST_NAME, width - 48));
-  const status = [timer, savingStatus(program)].filter(text => text !== '');
+  const status = statusParts(program, Math.max(LEAST_NAME, width - 48));
   const most = Math.max(40, width - 28);
   const words = status.map(text => ` ${cut(text, most)} ${rule.repeat(2)}`).join('');
   const line = rule.repeat(Math.max(0, width - textWidth(words))) + words;
   return cut(program.look.ascii ? toAscii(line) : line, width);
+}
+
+/** The same for who listens: without the line. Empty where there is nothing to tell. */
+export function statusTold(program: Program): string {
+  return statusParts(program, Number.POSITIVE_INFINITY).join('. ');
+}
+
+function statusParts(program: Program, nameWidth: number): readonly string[] {
+  return [timerStatus(program, nameWidth), savingStatus(program)].filter(text => text !== '');
 }
 
 /** What the window is called while this shows. */

@@ -1,8 +1,9 @@
 import { Box, Text } from 'ink';
 import { toAscii } from '../text/safe-text.js';
-import { statusLine, titleLine } from './head-lines.js';
+import { statusLine, statusTold, titleLine } from './head-lines.js';
 import { type Program, urgentLines } from './program.js';
 import { ACCENT } from './theme.js';
+import { heard } from './widgets/rows.js';
 
 type HeadProps = {
   readonly program: Program;
@@ -19,7 +20,9 @@ export function Head({ program, title, width }: HeadProps) {
       <Text bold wrap="truncate">
         {ascii ? toAscii(line) : line}
       </Text>
-      <Text wrap="truncate">{statusLine(program, width)}</Text>
+      <Text wrap="truncate" {...heard(statusTold(program))}>
+        {statusLine(program, width)}
+      </Text>
       {urgentLines(program).map(({ text, key }) => (
         <Box key={text} height={1} columnGap={2}>
           <Text bold inverse color={ACCENT.heed} wrap="truncate">

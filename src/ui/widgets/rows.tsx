@@ -24,7 +24,7 @@ export function Rows({ rows, width, height }: RowsProps) {
   return (
     <Box flexDirection="column" width={width} flexShrink={0}>
       {shown.map(({ text, tone, told, number }) => (
-        <Text key={number} wrap="truncate" {...styleOf(tone)} {...toldAs(told)}>
+        <Text key={number} wrap="truncate" {...styleOf(tone)} {...heard(told ?? unruled(text))}>
           {cut(ascii ? toAscii(text) : text, width) || ' '}
         </Text>
       ))}
@@ -32,9 +32,18 @@ export function Rows({ rows, width, height }: RowsProps) {
   );
 }
 
-function toldAs(told: Row['told']) {
+/** What is said in place of a text; nothing at all where it is empty. */
+export function heard(told: string | undefined) {
   if (told === undefined) return {};
   return told === '' ? { 'aria-hidden': true } : { 'aria-label': told };
+}
+
+/**
+ * A line that is only drawn is not read out sign by sign: the rule under the heads of a table, the bar of a
+ * board whose pieces stand in words above it.
+ */
+function unruled(text: string): string | undefined {
+  return /^[ ─═-]*[─═-][ ─═-]*$|^ *├/.test(text) ? '' : undefined;
 }
 
 function styleOf(tone: Row['tone']) {

@@ -10,10 +10,16 @@ type RuleProps = {
 /** A line across, with a title set into it where it heads something. */
 export function Rule({ width, title = '' }: RuleProps) {
   const { rule } = marks(useLook().ascii);
-  if (title === '') return <Text wrap="truncate">{rule.repeat(Math.max(0, width))}</Text>;
+  if (title === '') {
+    return (
+      <Text wrap="truncate" aria-hidden>
+        {rule.repeat(Math.max(0, width))}
+      </Text>
+    );
+  }
   const rest = Math.max(0, width - title.length - 4);
   return (
-    <Text wrap="truncate">
+    <Text wrap="truncate" aria-label={title}>
       {rule.repeat(2)} <Text bold>{title}</Text> {rule.repeat(rest)}
     </Text>
   );

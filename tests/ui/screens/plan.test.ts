@@ -2,7 +2,13 @@ import { describe, expect, test } from 'vitest';
 import { planPages } from '../../../src/ui/screens/plan/pages.js';
 import { planScreen } from '../../../src/ui/screens/plan/screen.js';
 import { tabRows } from '../../../src/ui/screens/plan/tabs.js';
-import { buildAfter, contextWith, TUESDAY_MS, usedWith } from '../../support/open-build.js';
+import {
+  benchPlan,
+  buildAfter,
+  contextWith,
+  TUESDAY_MS,
+  usedWith,
+} from '../../support/open-build.js';
 import { viewLines } from '../../support/screen-page.js';
 
 function pressed(keys: string) {
@@ -44,6 +50,23 @@ describe('turning the pages of the plan', () => {
     ['the view key shows the drawing', '4 v', 0],
   ])('%s', (_, keys, page) => {
     expect(pressed(keys).state.page).toBe(page);
+  });
+
+  test.each(['w', '3', '6', '8'])('by windows, page %s begins each time with an entry', letter => {
+    const used = usedWith(planScreen, contextWith(buildAfter([], benchPlan()))).press(letter);
+    const { page } = used.state;
+    const seen: string[] = [];
+    while (used.state.page === page) {
+      const [tabs = '', , , first = ''] = viewLines(planScreen, used.state, used.at);
+      expect(tabs).toContain('1 Drawing');
+      seen.push(first);
+      const before = used.state.top;
+      used.press('space');
+      if (used.state.page === page) expect(used.state.top).toBeGreaterThan(before);
+    }
+    expect(seen.length).toBeGreaterThan(1);
+    // The last window ends with the page, wherever it begins then.
+    expect(seen.slice(0, -1).filter(line => line.startsWith('  '))).toEqual([]);
   });
 
   test.each([

@@ -58,7 +58,11 @@ function headRows(state: PlanState, build: Build, at: Context) {
   const title = plainer(at.ascii)(pageTitle(state, build, at));
   return [
     ...tabRows(planPages(build), state.page, columns).map(text => ({ text, tone: 'now' as const })),
-    { text: titleLine(title, position, { columns, rule }), tone: 'strong' as const },
+    {
+      text: titleLine(title, position, { columns, rule }),
+      tone: 'strong' as const,
+      told: position === '' ? title : `${title}, ${position}`,
+    },
   ];
 }
 

@@ -71,11 +71,15 @@ export function press(state: PlanState, key: Key, at: Context): Outcome<PlanStat
   }
 }
 
-/** Down by a window; from the end of a page to the next one. */
+/** Down by a window, to where an entry begins; from the end of a page to the next one. */
 function further(state: PlanState, build: Build, at: Context): PlanState {
   const room = scrollRoom(state, build, at);
-  const top = scrollTo(state.top, { name: 'page-down' }, room) ?? state.top;
-  return top === limitTop(state.top, room) ? turnedBy(state, 1, build) : { ...state, top };
+  const from = limitTop(state.top, room);
+  const top = scrollTo(state.top, { name: 'page-down' }, room) ?? from;
+  if (top === from) return turnedBy(state, 1, build);
+  const lines = shownLines(state, build, at).slice(from, top + 1);
+  const entry = lines.findLastIndex(line => !/^ {2,}/.test(line));
+  return { ...state, top: entry > 0 ? from + entry : top };
 }
 
 function turnedBy(state: PlanState, by: 1 | -1, build: Build): PlanState {

@@ -1,4 +1,4 @@
-import { Box } from 'ink';
+import { Box, useIsScreenReaderEnabled } from 'ink';
 import { cut } from '../../../text/wrap.js';
 import { plainer } from '../../widgets/facts.js';
 import { Picture } from '../../widgets/picture.js';
@@ -43,6 +43,7 @@ type BodyProps = {
 };
 
 function Body({ work, layout, top }: BodyProps) {
+  const isHeard = useIsScreenReaderEnabled();
   const { columns } = work.at.size;
   const { body, height, picture } = layout;
   if (picture === undefined) {
@@ -62,8 +63,9 @@ function Body({ work, layout, top }: BodyProps) {
       </Box>
     );
   }
+  // Read aloud, what stands side by side would run on in one line.
   return (
-    <Box columnGap={2} flexShrink={0} height={height}>
+    <Box flexDirection={isHeard ? 'column' : 'row'} columnGap={2} flexShrink={0} height={height}>
       <Rows rows={body} width={layout.columns} height={height} />
       <Picture picture={picture.set} />
     </Box>
