@@ -95,9 +95,12 @@ function taken({ id, name }: Workbook): Outcome {
 }
 
 /** A recipe that this program can't plan is opened with its own words; the list needs no plan for it. */
-function aheadIn({ recipeText, answers, display, events }: Workbook) {
+function aheadIn(workbook: Workbook) {
+  const { recipeText, answers, display, events } = workbook;
   const read = readRecipe(recipeText);
   const progress = progressOf(events);
-  const made = read.ok ? makePlan(read.recipe, answers, display, atBench(progress)) : undefined;
+  const made = read.ok
+    ? makePlan(read.recipe, answers, display, atBench(workbook, progress))
+    : undefined;
   return aheadOf(made?.ok ? made.plan.steps : [], progress);
 }

@@ -79,7 +79,7 @@ function buildSubject({ workbook, savedBefore }: Saved, given: Arguments): Subje
   if (!loaded.ok) return stop([loaded.problem], EXIT.files);
   const display = given.displayGiven ? given.display : workbook.display;
   const progress = progressOf(workbook.events);
-  const made = PLANNER.plan(loaded.recipe, workbook.answers, display, atBench(progress));
+  const made = PLANNER.plan(loaded.recipe, workbook.answers, display, atBench(workbook, progress));
   if (!made.ok) return { ok: false, outcome: cannotStand(made.problems) };
   const build = { workbook, progress };
   const notice = savedBefore ? SAVED_BEFORE : '';

@@ -3,6 +3,7 @@ import { carryName, carryOut } from '../files/carry.js';
 import { saveProblemInShort } from '../files/save-problem.js';
 import type { Opened, Shelf } from '../files/shelf.js';
 import type { Display } from '../measure/quantities.js';
+import { keptBoards } from '../plan/kept-boards.js';
 import type { Recipe } from '../recipe/recipe.js';
 import type { Alike, Carried, Loaded, NewBuild, Services } from '../ui/services.js';
 import { progressOf } from '../workbook/progress.js';
@@ -127,9 +128,11 @@ function created(
   return putOnShelf(shelf, kept, { ...workbook, events });
 }
 
-function putOnShelf(shelf: Shelf, { recipe }: KeptRecipe, workbook: Workbook): Loaded {
-  const made = PLANNER.plan(recipe, workbook.answers, workbook.display);
+/** From now on its boards have the numbers of this plan. */
+function putOnShelf(shelf: Shelf, { recipe }: KeptRecipe, begun: Workbook): Loaded {
+  const made = PLANNER.plan(recipe, begun.answers, begun.display);
   const steps = made.ok ? made.plan.steps : [];
+  const workbook = made.ok ? { ...begun, boards: keptBoards(made.plan.purchases) } : begun;
   const outcome = shelf.create(workbook, aheadOf(steps, progressOf(workbook.events)));
   return outcome.ok ? { ok: true, workbook, recipe } : { ok: false, problem: outcome.words };
 }

@@ -4,6 +4,7 @@ import { sameLength } from '../measure/tolerance.js';
 import type { Measured } from '../model/measured.js';
 import type { Model } from '../model/part.js';
 import type { Batch, Kept } from './cut-list.js';
+import type { KeptBoards } from './kept-boards.js';
 import type { Plan } from './plan.js';
 import {
   type CutSoFar,
@@ -28,6 +29,8 @@ export type AtBench = {
   readonly cut: readonly CutPieces[];
   /** The boards of the plan are there: pieces stay on theirs. Otherwise all is bought anew. */
   readonly isBought: boolean;
+  /** The boards that the build began with; builds begun by older programs may have none. */
+  readonly boards?: KeptBoards | undefined;
 };
 
 export type Cutting = CutSoFar & { readonly rackChanges: readonly RackChange[] };

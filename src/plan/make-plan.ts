@@ -56,7 +56,7 @@ export function makePlan(
   const out = setOut(recipe, answers, { ...wood, display });
   if (!out.ok) return out;
   const { model } = out;
-  const sawn = sawing(recipe, answers, { out, setting, bench });
+  const { troubles: renumbered, ...sawn } = sawing(recipe, answers, { out, setting, bench });
   const { rows: screws, ...held } = fasteners(model, setting);
   const wet = { glue: gluePlan(model, setting), sealer: sealerPlan(model, setting) };
   const scope = planScope(out.scope, screws, wet, display);
@@ -67,7 +67,7 @@ export function makePlan(
   const spacing = spacingRows(model, setting);
   const build = withTradeLines(withMarks(bare, { model, spacing, display }), trade, display);
   const tight = tightWords(out.tight, model, display);
-  const troubles = [...held.troubles, ...tradeTroubles(trade, screws), ...tight];
+  const troubles = [...renumbered, ...held.troubles, ...tradeTroubles(trade, screws), ...tight];
   const carry = holdInputs(recipe, answers, setting);
   const holds = holdRows(model, carry);
   const fit = fitChecks(recipe.fit, scope, display);

@@ -4,25 +4,35 @@ import { checkPlan } from '../solve/cutting/check-plan.js';
 import { planCutting } from '../solve/cutting/plan-cutting.js';
 import { boughtBoards } from './bought-boards.js';
 import { buyLines } from './buy-lines.js';
+import type { KeptBoards } from './kept-boards.js';
+import { asBegun } from './on-kept-boards.js';
 import type { CutRow, Purchase } from './plan.js';
 import { sectionProblem } from './purchase-problem.js';
 import { missingWords, proofWords } from './purchase-words.js';
-import { cheaperRipped } from './rip-purchase.js';
 import type { Setting } from './setting.js';
 import { spareFor } from './spare.js';
 
-/** Boards to buy and to cut, section by section in the order of the cut list; `bought` knows those that are there. */
+/** Boards that are there already. */
+type There = {
+  /** Those of a section, cut by its rows as they are now. */
+  readonly bought?: (own: readonly CutRow[]) => Purchase | undefined;
+  /** Those that a build began with. */
+  readonly kept?: KeptBoards | undefined;
+};
+
+/** Boards to buy and to cut, section by section in the order of the cut list. */
 export function purchases(
   rows: readonly CutRow[],
   setting: Setting,
-  bought?: (own: readonly CutRow[]) => Purchase | undefined,
+  { bought, kept = [] }: There = {},
 ): readonly Purchase[] {
   const sections = [...new Set(rows.map(row => row.section))];
   return sections.map(section => {
     const own = rows.filter(row => row.section === section);
     const there = bought?.(own);
     if (there !== undefined) return there;
-    return cheaperRipped(purchase(own, section, setting), own, setting);
+    const began = kept.find(it => it.section === section);
+    return asBegun(purchase(own, section, setting), began, { rows: own, setting });
   });
 }
 

@@ -1,5 +1,6 @@
 import { formatLength } from '../measure/format-length.js';
-import { fromUnits, toUnits } from '../measure/round.js';
+import { toUnits } from '../measure/round.js';
+import { cutBoard } from './cut-board.js';
 import { inCuttingOrder } from './cutting-order.js';
 import type { BoughtBoard, CutRow, Plan, Purchase } from './plan.js';
 import {
@@ -59,7 +60,7 @@ export function refit(
       const besides = isToBuy(board) ? { besides: board.bought ?? 0 } : {};
       return [{ length, onHand, ...besides, cuts: all }];
     })
-    .map((board, at) => boardOf({ number: at + 1, ...board }, planned));
+    .map((board, at) => cutBoard({ number: at + 1, ...board }, planned));
   const { spare: _, ...kept } = old;
   const spare = spareFor(planned.asked, boards);
   return {
@@ -123,12 +124,3 @@ function withinBoards(rack: Rack): Rack {
 
 /** A board of the section, not numbered yet. */
 type Whole = Omit<BoughtBoard, 'number' | 'offcut' | 'slack'>;
-
-/** A board with what is left over behind its last cut, and how far in the first cut may start. */
-function boardOf(board: Whole & Pick<BoughtBoard, 'number'>, { kerf, trim }: Rack): BoughtBoard {
-  const blade = toUnits(kerf, 'up');
-  const usable = toUnits(board.length, 'down') - toUnits(trim + kerf, 'up');
-  const used = board.cuts.reduce((sum, { length }) => sum + toUnits(length, 'up') + blade, -blade);
-  const slack = fromUnits(Math.max(0, usable - used));
-  return { ...board, slack, offcut: fromUnits(Math.max(0, usable - used - blade)) };
-}

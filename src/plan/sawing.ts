@@ -4,8 +4,10 @@ import type { Assembly, NotchRule, Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
 import { type AtBench, keptFrom } from './as-cut.js';
 import { type Batch, batches, cutList, type Kept } from './cut-list.js';
+import type { KeptBoards } from './kept-boards.js';
 import { type MeasureRow, measureRows } from './measures.js';
 import { notchNames, notchRows } from './notch-rows.js';
+import { keptTroubles } from './on-kept-boards.js';
 import type { CutRow, NotchRow, Purchase } from './plan.js';
 import { purchases } from './purchases.js';
 import { refit } from './refit.js';
@@ -17,6 +19,8 @@ export type Sawing = {
   readonly notches: readonly NotchRow[];
   readonly purchases: readonly Purchase[];
   readonly measures: readonly MeasureRow[];
+  /** Boards that are not those that the build began with. */
+  readonly troubles: readonly string[];
 };
 
 type Standing = Extract<SetOut, { readonly ok: true }>;
@@ -30,15 +34,23 @@ type Given = {
 
 /** The cut list, its notches and its boards; pieces that are cut and boards that are there stay. */
 export function sawing(recipe: Recipe, answers: Answers, { out, setting, bench }: Given): Sawing {
-  const before = bench === undefined ? undefined : beforeMeasuring(recipe, answers, setting);
-  const kept = before && bench && keptFrom(before.alike, out.model, bench, setting.display);
-  const { rows, notches } = rowsOf(recipe, { out, kept, setting });
+  const kept = bench?.boards;
+  const before = isMeasured(bench)
+    ? beforeMeasuring(recipe, answers, { setting, kept })
+    : undefined;
+  const asCut = before && bench && keptFrom(before.alike, out.model, bench, setting.display);
+  const { rows, notches } = rowsOf(recipe, { out, kept: asCut, setting });
   const bought = before !== undefined && bench?.isBought === true ? before.bought() : undefined;
   const sawn = new Set(bench?.cut.flatMap(({ pieces }) => pieces) ?? []);
+  const now = purchases(rows, setting, {
+    bought: own => bought && refit(bought, own, sawn, setting),
+    kept: before === undefined ? kept : [],
+  });
   return {
     cutList: rows,
     notches,
-    purchases: purchases(rows, setting, own => bought && refit(bought, own, sawn, setting)),
+    purchases: now,
+    troubles: keptTroubles(bought?.purchases ?? now, kept),
     measures: measureRows({
       rules: recipe.steps,
       rows: before?.rows ?? rows,
@@ -46,6 +58,11 @@ export function sawing(recipe: Recipe, answers: Answers, { out, setting, bench }
       planned: (before?.out ?? out).sizeAt,
     }),
   };
+}
+
+/** Something was measured, or pieces were cut when it was. */
+function isMeasured(bench: AtBench | undefined): boolean {
+  return bench !== undefined && (bench.measured.size > 0 || bench.cut.length > 0);
 }
 
 type Bought = Pick<Sawing, 'purchases' | 'cutList'>;
@@ -58,7 +75,13 @@ type Before = {
   readonly bought: () => Bought;
 };
 
-type Known = { readonly display: Display; readonly before: Before | undefined };
+type Begun = { readonly setting: Setting; readonly kept: KeptBoards | undefined };
+
+type Known = {
+  readonly display: Display;
+  readonly kept: KeptBoards | undefined;
+  readonly before: Before | undefined;
+};
 
 const known = new WeakMap<Recipe, WeakMap<Answers, Known>>();
 
@@ -66,18 +89,23 @@ const known = new WeakMap<Recipe, WeakMap<Answers, Known>>();
  * The piece by recipe and answers alone: its marks stay, and its boards are the ones that lie there. Worked out once
  * for a recipe and its answers: every length that is measured later asks for it.
  */
-function beforeMeasuring(recipe: Recipe, answers: Answers, setting: Setting): Before | undefined {
-  const { display } = setting;
+function beforeMeasuring(recipe: Recipe, answers: Answers, begun: Begun): Before | undefined {
+  const { kept } = begun;
+  const { display } = begun.setting;
   const ofRecipe = known.get(recipe) ?? new WeakMap<Answers, Known>();
   known.set(recipe, ofRecipe);
   const found = ofRecipe.get(answers);
-  if (found?.display === display) return found.before;
-  const before = plannedBefore(recipe, answers, setting);
-  ofRecipe.set(answers, { display, before });
+  if (found?.display === display && found.kept === kept) return found.before;
+  const before = plannedBefore(recipe, answers, begun);
+  ofRecipe.set(answers, { display, kept, before });
   return before;
 }
 
-function plannedBefore(recipe: Recipe, answers: Answers, setting: Setting): Before | undefined {
+function plannedBefore(
+  recipe: Recipe,
+  answers: Answers,
+  { setting, kept }: Begun,
+): Before | undefined {
   const { display, dryness } = setting;
   const out = setOut(recipe, answers, { wet: dryness.wetSections, display });
   if (!out.ok) return undefined;
@@ -88,7 +116,7 @@ function plannedBefore(recipe: Recipe, answers: Answers, setting: Setting): Befo
     rows,
     out,
     bought: () => {
-      bought ??= { purchases: purchases(rows, setting), cutList: rows };
+      bought ??= { purchases: purchases(rows, setting, { kept }), cutList: rows };
       return bought;
     },
   };

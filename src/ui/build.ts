@@ -1,3 +1,4 @@
+import { keptBoards } from '../plan/kept-boards.js';
 import type { Plan } from '../plan/plan.js';
 import { toldToday } from '../plan/told-day.js';
 import { problemWords } from '../recipe/problem-words.js';
@@ -5,7 +6,7 @@ import { atBench, isSameBench } from '../workbook/at-bench.js';
 import type { Event } from '../workbook/events.js';
 import { advance, progressOf } from '../workbook/progress.js';
 import { record } from '../workbook/start-workbook.js';
-import type { Progress } from '../workbook/workbook.js';
+import type { Progress, Workbook } from '../workbook/workbook.js';
 import type { Build } from './screen.js';
 import type { Loaded, Services } from './services.js';
 
@@ -21,7 +22,12 @@ export function openBuild(loaded: Loaded, planner: Planner): Opened {
   if (!loaded.ok) return loaded;
   const { workbook, recipe } = loaded;
   const progress = progressOf(workbook.events);
-  const made = planner.plan(recipe, workbook.answers, workbook.display, atBench(progress));
+  const made = planner.plan(
+    recipe,
+    workbook.answers,
+    workbook.display,
+    atBench(workbook, progress),
+  );
   if (!made.ok) {
     const words = made.problems.map(problem => problemWords(problem).problem).join(' ');
     return { ok: false, problem: `"${workbook.name}" can't be planned. ${words}` };
@@ -57,12 +63,21 @@ export function onToldDay(
 
 /** The build after these events: planned anew where something was measured, or was taken back. */
 export function recorded(build: Build, events: readonly Event[], planner: Planner): Build {
-  const workbook = events.reduce(record, build.workbook);
+  const workbook = events.reduce(record, withBoards(build, planner));
   const progress = events.reduce<Progress | undefined>(
     (now, event) => (event.kind === 'taken-back' ? undefined : now && advance(now, event)),
     build.progress,
   );
   return followed(build, { workbook, progress: progress ?? progressOf(workbook.events) }, planner);
+}
+
+/** A build that an older program began keeps its boards from its next entry on: from then on no program renumbers them. */
+function withBoards({ workbook, recipe, plan, progress }: Build, planner: Planner): Workbook {
+  if (workbook.boards !== undefined) return workbook;
+  const isAsPlanned = atBench(workbook, progress) === undefined;
+  const made = isAsPlanned ? undefined : planner.plan(recipe, workbook.answers, workbook.display);
+  if (made?.ok === false) return workbook;
+  return { ...workbook, boards: keptBoards((made?.plan ?? plan).purchases) };
 }
 
 type Later = Pick<Build, 'workbook' | 'progress'>;
@@ -72,7 +87,7 @@ export function followed(build: Build, { workbook, progress }: Later, planner: P
   const same = isSameBench(build.progress, progress);
   const made = same
     ? undefined
-    : planner.plan(build.recipe, workbook.answers, workbook.display, atBench(progress));
+    : planner.plan(build.recipe, workbook.answers, workbook.display, atBench(workbook, progress));
   const base = made?.ok === true ? made.plan : build.plan;
   return { ...build, workbook, progress, plan: onToldDay(base, progress, planner) };
 }

@@ -1,11 +1,14 @@
 import type { AtBench } from '../plan/as-cut.js';
-import type { Progress } from './workbook.js';
+import type { Progress, Workbook } from './workbook.js';
 
-/** What a plan of this build has to heed; undefined where all is still as it was planned. */
-export function atBench({ found }: Pick<Progress, 'found'>): AtBench | undefined {
+/** What a plan of this build has to heed; undefined where all is still as it would be planned today. */
+export function atBench(
+  { boards }: Pick<Workbook, 'boards'>,
+  { found }: Pick<Progress, 'found'>,
+): AtBench | undefined {
   const { measured, cutBefore } = found;
-  if (measured.size === 0 && cutBefore.length === 0) return undefined;
-  return { measured, cut: cutBefore, isBought: true };
+  if (boards === undefined && measured.size === 0 && cutBefore.length === 0) return undefined;
+  return { measured, cut: cutBefore, isBought: true, boards };
 }
 
 /** Whether two journals ask for the same plan. */

@@ -151,6 +151,22 @@ const answer = z.discriminatedUnion('kind', [
   }),
 ]);
 
+const keptSection = z.strictObject({
+  section: z.string(),
+  from: z.optional(z.string()),
+  boards: z.readonly(
+    z.array(
+      z.strictObject({
+        length: length.check(z.positive()),
+        onHand: z.boolean(),
+        cuts: z.readonly(
+          z.array(z.strictObject({ mark: z.string(), length: length.check(z.positive()) })),
+        ),
+      }),
+    ),
+  ),
+});
+
 export const DISPLAY_FORM = z.strictObject({
   system: z.enum(['inch', 'metric']),
   grid: z.number().check(z.positive()),
@@ -165,6 +181,8 @@ export const WORKBOOK_FORM = z.strictObject({
   recipeText: z.string(),
   display: DISPLAY_FORM,
   answers: z.readonly(z.record(z.string(), answer)),
+  /** Older saves have none. */
+  boards: z.optional(z.readonly(z.array(keptSection))),
   createdAtMs: z.number(),
   events: z.readonly(z.array(event)),
   example: z.boolean(),

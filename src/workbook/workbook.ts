@@ -1,4 +1,5 @@
 import type { Display, Minutes } from '../measure/quantities.js';
+import type { KeptBoards } from '../plan/kept-boards.js';
 import type { ToldDays } from '../plan/told-day.js';
 import type { AddedBoards, SpoiledBoard, SpoiledPiece } from '../plan/work-so-far.js';
 import type { Answers } from '../recipe/values.js';
@@ -15,6 +16,8 @@ export type Workbook = {
   readonly recipeText: string;
   readonly display: Display;
   readonly answers: Answers;
+  /** The boards it began with, by the numbers that are on the wood; builds of older programs have none at first. */
+  readonly boards?: KeptBoards | undefined;
   readonly createdAtMs: number;
   readonly events: readonly Event[];
   /** The example that everybody may play with; kept apart from the builder's own. */

@@ -20,7 +20,7 @@ export function outlook(
   cut: readonly CutPieces[],
 ): Outlook {
   const { recipe, workbook, plan, progress } = build;
-  const bench = atBench({ found: { ...progress.found, measured, cutBefore: cut } });
+  const bench = atBench(workbook, { found: { ...progress.found, measured, cutBefore: cut } });
   const made = makePlan(recipe, workbook.answers, workbook.display, bench);
   if (!made.ok) {
     const title = 'With this the piece cannot stand as it is drawn';
