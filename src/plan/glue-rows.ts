@@ -3,13 +3,13 @@ import { COMMON_PRACTICE, COMPUTED, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
 import type { Model, Part } from '../model/part.js';
-import type { StepRule } from '../recipe/recipe.js';
 import { listWords } from '../text/list.js';
 import { count } from '../text/plural.js';
 import { clampLines } from './clamp-lines.js';
 import { BATCH_SOURCE } from './glue-batch.js';
 import { type GlueUp, glueUps } from './glue-ups.js';
-import type { GluePlan, Step } from './plan.js';
+import { openTimer } from './open-time.js';
+import type { GluePlan, Step, StepTimer } from './plan.js';
 import { selectJoints } from './select.js';
 
 /** Glue-ups of one step that are alike. */
@@ -29,6 +29,14 @@ export type GlueUpRow = {
   readonly title: string;
   readonly count: Figure;
   readonly kinds: readonly GlueUpKind[];
+  /** One after the other, how much of what the step counts is in each; empty where it counts something else. */
+  readonly sizes: readonly number[];
+  /** The kind of each, by its place in `kinds`. */
+  readonly order: readonly number[];
+  /** From the first brush stroke of one of them until its clamps have to go on. */
+  readonly open: StepTimer;
+  /** Of the glue, from the first brush stroke of one of them. */
+  readonly openMinutes: Minutes;
   /** Those who brush and close; a helper who needs the lead beside them is not counted. */
   readonly people: 1 | 2;
   /** Clamps for one of them; 0 where brads hold until the glue has set. */
@@ -42,27 +50,36 @@ export type GlueUpRow = {
 
 type Given = {
   readonly model: Model;
-  readonly glue: GluePlan;
-  /** Age of the helper; none where the lead is alone. */
-  readonly helper: AgeBand | undefined;
-  readonly build: readonly Step[];
+  readonly glue: Pick<GluePlan, 'openTime' | 'clampTime'>;
 };
 
 /** The glue-ups of every step that closes glued joints, in the order of the steps. */
-export function glueUpRows(rules: readonly StepRule[], given: Given): readonly GlueUpRow[] {
-  const partById = new Map(given.model.parts.map(part => [part.id, part]));
-  return rules.flatMap(rule => {
-    const step = given.build.find(({ id }) => id === rule.id);
-    if (step === undefined || rule.joins.length === 0) return [];
-    const joints = selectJoints(given.model, rule.joins);
-    const open = { openMinutes: given.glue.openTime.value };
-    const glued = joints.filter(({ glue }) => glue);
-    if (glued.length === 0) return [];
-    const ids = new Set(glued.flatMap(({ from, into }) => [from, into]));
-    const parts = [...ids].flatMap(id => partById.get(id) ?? []);
-    const people = handsAt(step, given.helper);
-    return [rowOf(step, glueUps({ parts, joints: glued }, open, people), { parts, people, given })];
-  });
+export function glueUpRows(
+  build: readonly Step[],
+  { helper, ...given }: Given & { readonly helper: AgeBand | undefined },
+): readonly GlueUpRow[] {
+  return build.flatMap(step => glueUpRow(step, handsAt(step, helper), given) ?? []);
+}
+
+/** How one step is split for so many hands; nothing where it closes no glued joint. */
+export function glueUpRow(step: Step, people: 1 | 2, given: Given): GlueUpRow | undefined {
+  const joints = selectJoints(given.model, step.joins).filter(({ glue }) => glue);
+  if (joints.length === 0) return undefined;
+  const partById = partsById(given.model);
+  const ids = new Set(joints.flatMap(({ from, into }) => [from, into]));
+  const parts = [...ids].flatMap(id => partById.get(id) ?? []);
+  const open = { openMinutes: given.glue.openTime.value };
+  return rowOf(step, glueUps({ parts, joints }, open, people), { parts, people, given });
+}
+
+const known = new WeakMap<Model, ReadonlyMap<string, Part>>();
+
+function partsById(model: Model): ReadonlyMap<string, Part> {
+  const before = known.get(model);
+  if (before !== undefined) return before;
+  const made = new Map(model.parts.map(part => [part.id, part]));
+  known.set(model, made);
+  return made;
 }
 
 /** Tools of the glue-up itself; screws and brads come after it. */
@@ -84,6 +101,7 @@ function rowOf(step: Step, ups: readonly GlueUp[], { parts, people, given }: Row
   const { glue } = given;
   const names = new Map(parts.map(({ id, name }) => [id, name.toLowerCase()]));
   const clampsEach = Math.max(...ups.map(up => up.clamps + clampLines(up.joints)));
+  const kinds = kindsOf(ups, names);
   const pace = Math.max(1, step.minutes.value / ups.length);
   const atOnce = Math.min(ups.length, Math.ceil(glue.clampTime.value / pace));
   return {
@@ -95,7 +113,11 @@ function rowOf(step: Step, ups: readonly GlueUp[], { parts, people, given }: Row
       `as many joints at once as fit the ${glue.openTime.value} min of open time, each panel for itself`,
       BATCH_SOURCE,
     ),
-    kinds: kindsOf(ups, names),
+    kinds: kinds.map(({ kind }) => kind),
+    sizes: sizesOf(step, ups),
+    order: ups.map(up => kinds.findIndex(({ all }) => all.includes(up))),
+    openMinutes: glue.openTime.value,
+    open: openTimer(step.id, glue.openTime.value, clampsEach > 0 ? 'clamps' : 'brads'),
     people,
     clampsEach,
     atOnce,
@@ -109,10 +131,23 @@ function rowOf(step: Step, ups: readonly GlueUp[], { parts, people, given }: Row
   };
 }
 
-function kindsOf(
-  ups: readonly GlueUp[],
-  names: ReadonlyMap<string, string>,
-): readonly GlueUpKind[] {
+/** What the step counts of each glue-up: its joints, or the pieces that it sets. */
+function sizesOf({ tally, bright }: Step, ups: readonly GlueUp[]): readonly number[] {
+  if (tally === undefined) return [];
+  const set = new Set(bright);
+  const seen = new Set<string>();
+  const sizes = ups.map(({ joints, parts }) => {
+    if (tally.of === 'joint') return joints.length;
+    const own = parts.filter(id => set.has(id) && !seen.has(id));
+    for (const id of own) seen.add(id);
+    return own.length;
+  });
+  return sizes.reduce((sum, size) => sum + size, 0) === tally.count ? sizes : [];
+}
+
+type Kind = { readonly kind: GlueUpKind; readonly all: readonly GlueUp[] };
+
+function kindsOf(ups: readonly GlueUp[], names: ReadonlyMap<string, string>): readonly Kind[] {
   const alike = new Map<string, GlueUp[]>();
   for (const up of ups) {
     const key = `${piecesOf(up, names)} ${up.joints.length} ${Math.ceil(up.minutes - 1e-9)}`;
@@ -122,15 +157,14 @@ function kindsOf(
     const [first] = same;
     if (first === undefined) return [];
     const minutes = Math.max(...same.map(up => up.minutes));
-    return [
-      {
-        count: same.length,
-        pieces: piecesOf(first, names),
-        joints: first.joints.length,
-        minutes: figure(minutes, 'min', minutesWords(first, minutes), COMPUTED),
-        order: first.order,
-      },
-    ];
+    const kind: GlueUpKind = {
+      count: same.length,
+      pieces: piecesOf(first, names),
+      joints: first.joints.length,
+      minutes: figure(minutes, 'min', minutesWords(first, minutes), COMPUTED),
+      order: first.order,
+    };
+    return [{ kind, all: same }];
   });
 }
 

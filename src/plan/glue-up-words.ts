@@ -34,12 +34,19 @@ export function clampWords({ clampsEach, clamps, atOnce }: GlueUpRow): string {
   return `${clampsEach} each; with ${clamps.value} nobody waits, ${atOnce} glue-ups in clamps at once`;
 }
 
+/** "8 min from the first stroke, clamps on from minute 3". */
+export function openWords({ open, openMinutes, clampsEach }: GlueUpRow): string {
+  const what = clampsEach > 0 ? 'clamps on' : 'closed and bradded';
+  return `${openMinutes} min from the first stroke, ${what} from minute ${open.minutes}`;
+}
+
 /** The lines that a step shows about its glue-ups. */
 export function glueUpLines(row: GlueUpRow): Step['settings'] {
   return [
-    { name: 'Glue-ups', text: glueUpCount(row) },
-    { name: 'In each', text: glueUpPieces(row) },
-    { name: 'Each takes', text: glueUpTime(row) },
-    { name: 'Clamps', text: clampWords(row) },
+    { name: 'Glue-ups', text: glueUpCount(row), glueUp: true },
+    { name: 'In each', text: glueUpPieces(row), glueUp: true },
+    { name: 'Each takes', text: glueUpTime(row), glueUp: true },
+    { name: 'Clamps', text: clampWords(row), glueUp: true },
+    { name: 'Open time', text: openWords(row), glueUp: true },
   ];
 }

@@ -1,6 +1,5 @@
 import { formatLengthExact } from '../measure/format-length.js';
 import type { Joint } from '../model/part.js';
-import { CLOSE_WITHIN } from './on-day.js';
 import type { FastenerRow, Step } from './plan.js';
 import type { Worked } from './steps.js';
 
@@ -14,7 +13,7 @@ export function joinDetails(
   const glued = joints.some(joint => joint.glue);
   const screw = rows.find(row => row.kind === 'screw');
   return {
-    settings: [...lines, ...(glued ? glueLines(worked) : [])],
+    settings: [...lines, ...(glued ? [{ name: 'Glue', text: worked.glue.kind }] : [])],
     ...(screw === undefined ? {} : { big: { text: screw.what, caption: screw.joint } }),
   };
 }
@@ -56,12 +55,5 @@ function fastenerLines(
           },
         ]
       : []),
-  ];
-}
-
-function glueLines({ glue }: Worked): Step['settings'] {
-  return [
-    { name: 'Glue', text: glue.kind },
-    { name: CLOSE_WITHIN, text: `${glue.openTime.value} min of the first brush stroke` },
   ];
 }

@@ -4,6 +4,8 @@ import type { Display } from '../measure/quantities.js';
 import { formatTemperature } from '../measure/temperature.js';
 import { glueDayOf } from './day-verdict.js';
 import { GLUE } from './glue-plan.js';
+import { glueUpRow } from './glue-rows.js';
+import { glueUpLines } from './glue-up-words.js';
 import type { Plan, Step, StepTimer } from './plan.js';
 import type { ToldDay } from './told-day.js';
 
@@ -22,10 +24,29 @@ type GlueToday = {
 export function onDay(plan: Plan, told: ToldDay | undefined): Plan {
   const today = told && glueToday(told, plan.display);
   if (today === undefined) return plan;
-  return {
-    ...plan,
-    steps: plan.steps.map(step => (step.day === 'glue' ? glued(step, today) : step)),
-  };
+  const steps = plan.steps.map(step => (step.day === 'glue' ? glued(step, today) : step));
+  if (today.openMinutes === plan.glue.openTime.value) return { ...plan, steps };
+  const glueUps = rowsToday(plan, today);
+  return { ...plan, glueUps, steps: steps.map(step => splitToday(step, glueUps)) };
+}
+
+/** In the heat fewer joints fit one glue-up, and the clamps go on sooner. */
+function rowsToday(plan: Plan, { openMinutes }: GlueToday): Plan['glueUps'] {
+  const { model, glue, steps } = plan;
+  const openTime = { ...glue.openTime, value: openMinutes };
+  return plan.glueUps.map(row => {
+    const step = steps.find(({ id }) => id === row.step);
+    const given = { model, glue: { ...glue, openTime } };
+    return (step && glueUpRow(step, row.people, given)) ?? row;
+  });
+}
+
+function splitToday(step: Step, rows: Plan['glueUps']): Step {
+  const row = rows.find(it => it.step === step.id);
+  if (row === undefined) return step;
+  const at = step.settings.findIndex(({ glueUp }) => glueUp);
+  const others = step.settings.filter(({ glueUp }) => glueUp !== true);
+  return { ...step, settings: others.toSpliced(Math.max(0, at), 0, ...glueUpLines(row)) };
 }
 
 function glueToday(told: ToldDay, display: Display): GlueToday | undefined {
@@ -50,16 +71,8 @@ function glued(step: Step, today: GlueToday): Step {
   return {
     ...step,
     timers: step.timers.map(timer => timerToday(timer, today)),
-    settings: step.settings.map(setting =>
-      setting.name === CLOSE_WITHIN
-        ? { ...setting, text: `${today.openMinutes} min of the first brush stroke` }
-        : setting,
-    ),
   };
 }
-
-/** Name of the setting that tells the open time. */
-export const CLOSE_WITHIN = 'Close within';
 
 function timerToday(
   timer: StepTimer,

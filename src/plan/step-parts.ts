@@ -4,9 +4,11 @@ export type StepSetting = {
   readonly text: string;
   /** It follows from how the boards are cut: once something happens to one of them it is another one. */
   readonly boards?: true;
+  /** It tells of the glue-ups; where work goes on, the glue-up at hand is told instead. */
+  readonly glueUp?: true;
 };
 
-export type TradeWait = 'glue-clamp' | 'glue-cure' | 'sealer-dwell' | 'sealer-dry';
+export type TradeWait = 'glue-open' | 'glue-clamp' | 'glue-cure' | 'sealer-dwell' | 'sealer-dry';
 
 export type StepTimer = {
   readonly id: string;

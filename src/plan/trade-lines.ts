@@ -29,7 +29,7 @@ export function withTradeLines(
     const shims = levels ? feet.map(row => footLine(row, display)) : [];
     return {
       ...step,
-      settings: [...step.settings, ...gluing, ...ups, ...shims, ...pots, ...sealing],
+      settings: [...ups, ...step.settings, ...gluing, ...shims, ...pots, ...sealing],
       look: [...step.look, ...squareLines(square, display)],
     };
   });

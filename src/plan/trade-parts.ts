@@ -33,7 +33,7 @@ export function tradeParts(recipe: Recipe, answers: Answers, out: SetOut): Trade
   const { model, stacks, setting, glue, build } = out;
   const { display } = setting;
   return {
-    glueUps: glueUpRows(recipe.steps, { model, glue, helper: setting.helper, build }),
+    glueUps: glueUpRows(build, { model, glue, helper: setting.helper }),
     glueDay: glueRules(GLUE, setting),
     sealDay: sealRules(SEALER, display),
     squares: squareRows(recipe.steps, model, display),

@@ -1,15 +1,13 @@
 import { COMMON_PRACTICE, COMPUTED, type Source } from '../measure/figure.js';
-import { formatFigure } from '../measure/figure-text.js';
 import type { Plan, Step } from '../plan/plan.js';
 import { count } from '../text/plural.js';
-import { clockWords } from './clock-words.js';
+import { curedAtMs, curingGlue, isWet, runningTimers } from './left-standing.js';
 import { neededNext } from './needed-next.js';
 import { isBegun, isDone, tallyOf } from './next-step.js';
 import { ragsOf } from './rags.js';
 import { sessionTools } from './session-tools.js';
-import { standingEvents } from './taken-back.js';
-import { endsAtMs, isUp } from './timers.js';
-import type { Progress, Timer, Workbook } from './workbook.js';
+import { isUp } from './timers.js';
+import type { Progress, Workbook } from './workbook.js';
 
 /** One thing to see to before the door is shut. */
 export type LeavingLine = {
@@ -34,12 +32,6 @@ export type Leaving = {
   readonly zone?: string;
 };
 
-const GLUE_SOURCE: Source = {
-  publication: 'PVA glue maker guides',
-  place: 'no stress on a new joint for 24 h',
-  standing: 'checked',
-};
-
 /**
  * What has to be looked after before leaving, most pressing first: rags, waits under way, glue that
  * cures, dew, the saw as it is set, boards that are cut, what to have by next time, tools.
@@ -54,50 +46,6 @@ export function beforeLeaving(leaving: Leaving): readonly LeavingLine[] {
     ...cutBoards(leaving),
     ...toBuy(leaving),
     ...sessionTools(leaving),
-  ];
-}
-
-function runningTimers({ progress, plan, nowMs, zone }: Leaving): readonly LeavingLine[] {
-  return progress.timers
-    .filter(timer => !isUp(timer, nowMs))
-    .map(timer => {
-      const until = clockWords(endsAtMs(timer), nowMs, zone);
-      return {
-        id: `timer:${timer.id}`,
-        say: `${timer.name}: until ${until}. ${isWet(timer, plan) ? WET_UNTIL : CLAMPED_UNTIL}`,
-        why: `Then: ${timer.then}`,
-        source: COMMON_PRACTICE,
-      };
-    });
-}
-
-const WET_UNTIL = 'Nothing may touch the wet faces.';
-const CLAMPED_UNTIL = 'Leave everything as it stands until then.';
-
-/** When the newest glue has its full strength; none where it has it already. */
-export function curedAtMs({ workbook, plan }: Pick<Leaving, 'workbook' | 'plan'>) {
-  const cures = plan.glue.cureTime.value;
-  const glued = standingEvents(workbook.events)
-    .filter(event => event.kind === 'timer-started')
-    .filter(event => stepOf(event.step, plan)?.phase === 'assemble')
-    .map(({ atMs, lastsMinutes }) =>
-      endsAtMs({ startedAtMs: atMs, lastsMinutes: Math.max(cures, lastsMinutes) }),
-    );
-  return glued.length === 0 ? undefined : Math.max(...glued);
-}
-
-function curingGlue(leaving: Leaving): readonly LeavingLine[] {
-  const { plan, nowMs, zone } = leaving;
-  const until = curedAtMs(leaving);
-  if (until === undefined || until <= nowMs) return [];
-  const lowest = formatFigure(plan.glue.lowest, plan.display);
-  return [
-    {
-      id: 'glue',
-      say: `Glue is curing until ${clockWords(until, nowMs, zone)}: keep it dry and above ${lowest}, all night. Put no load on the joints.`,
-      why: 'Glue that gets too cold before it has set dries chalky and stays weak; a new joint gains strength for about a day, longer in the cold.',
-      source: GLUE_SOURCE,
-    },
   ];
 }
 
@@ -180,12 +128,4 @@ function toBuy(leaving: Leaving): readonly LeavingLine[] {
 
 function isCutting({ phase }: Step): boolean {
   return phase === 'cut' || phase === 'notch';
-}
-
-function isWet({ step }: Timer, plan: Plan): boolean {
-  return stepOf(step, plan)?.phase === 'finish';
-}
-
-function stepOf(id: string, { steps }: Plan): Step | undefined {
-  return steps.find(step => step.id === id);
 }

@@ -1,3 +1,4 @@
+import { isOpenTime } from '../plan/open-time.js';
 import type { Event } from './events.js';
 import {
   type Found,
@@ -7,6 +8,7 @@ import {
   oneLess,
 } from './measure-events.js';
 import { standingEvents } from './taken-back.js';
+import { isUp } from './timers.js';
 import type { Progress, Timer } from './workbook.js';
 import { workedUntil } from './worked-time.js';
 
@@ -173,9 +175,18 @@ function addNote(draft: Draft, note: Progress['notes'][number]): void {
 type WorkEvent = Extract<Event, { readonly kind: 'piece-done' | 'check-made' | 'step-done' }>;
 
 function applyWork(draft: Draft, event: WorkEvent): void {
+  hearOpenTime(draft.timers, event);
   if (event.kind === 'step-done') draft.done.add(event.step);
   else if (event.kind === 'check-made') draft.checks.add(`${event.step}#${event.check}`);
   else draft.tallies.set(event.step, (draft.tallies.get(event.step) ?? 0) + event.count);
+}
+
+/** Whoever counts after the ring has heard it, and with the step the glue is closed: nobody has to say so apart. */
+function hearOpenTime(timers: Timer[], { kind, step, atMs }: WorkEvent): void {
+  const at = timers.findIndex(timer => timer.step === step && isOpenTime(timer));
+  const open = timers[at];
+  if (open === undefined) return;
+  if (kind === 'step-done' || isUp(open, atMs)) timers.splice(at, 1);
 }
 
 /** A first piece that is right makes the check on it. */
@@ -238,11 +249,11 @@ function applyToRack(draft: Draft, event: RackEvent): void {
 
 type TimerEvent = Extract<Event, { readonly timer: string }>;
 
-/** A timer that is started again under the same id starts afresh, at the end of the list. */
+/** A timer that is started again under the same id starts afresh, at the end of the list. Open time is over once heard. */
 function applyTimer(timers: Timer[], event: TimerEvent): void {
   const at = timers.findIndex(({ id }) => id === event.timer);
   const known = timers[at];
-  if (event.kind === 'timer-silenced') {
+  if (event.kind === 'timer-silenced' && !(known && isOpenTime(known))) {
     if (known !== undefined) timers[at] = { ...known, silenced: true };
     return;
   }

@@ -75,5 +75,7 @@ test('how long the glue stays open is seen at 80 by 24 while joints are closed, 
     { kind: 'step-visited', atMs: TUESDAY_MS, step: 'end-corners' },
   ];
   const used = usedWith(stepScreen, contextWith(buildAfter([...SAWING, ...glue], BENCH)));
-  expect(viewLines(stepScreen, used.state, used.at).join('\n')).toMatch(/^Close within +8 min/m);
+  expect(viewLines(stepScreen, used.state, used.at).join('\n')).toMatch(
+    /^Open +8 min from the first stroke, clamps on from minute 3/m,
+  );
 });

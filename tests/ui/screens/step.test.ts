@@ -284,8 +284,10 @@ test('a clicker alone, one key from the first step to the last, builds the whole
   const told = new Set(
     quiet.map(({ id }) => plan.steps.find(({ tools }) => tools.includes(id))?.id),
   ).size;
-  // A press for each piece, check, timer, caution, page of questions and step; a day after each no wait is left.
-  const presses = counted + checks + timers + heard + asked + told + plan.steps.length;
+  const glueUps = plan.glueUps.reduce((sum, { count }) => sum + count.value, 0);
+  // A press for each piece, check, timer, first stroke of glue, caution, page of questions and step; a day after each no
+  // wait is left.
+  const presses = counted + checks + timers + glueUps + heard + asked + told + plan.steps.length;
   for (let press = 0; press < presses - 1; press += 1) {
     used.wait(25 * 60 * MINUTE_MS);
     // Each day somebody says that nobody knows how warm it is: the screen for it takes page-down too.

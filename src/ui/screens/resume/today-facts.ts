@@ -1,8 +1,8 @@
 import { type DayRule, dayRuleText } from '../../../plan/day-rule.js';
 import type { Step } from '../../../plan/plan.js';
 import type { DayWork } from '../../../plan/told-day.js';
-import { curedAtMs } from '../../../workbook/before-leaving.js';
 import { clockWords } from '../../../workbook/clock-words.js';
+import { curedAtMs } from '../../../workbook/left-standing.js';
 import { isDone, stepToReturn } from '../../../workbook/next-step.js';
 import { ragsNow } from '../../../workbook/rags.js';
 import type { Build } from '../../screen.js';

@@ -26,6 +26,8 @@ export function moveWords(move: Move): string {
     case 'measure-first':
       return 'Space: the stop is moved and one is cut: enter what it measures';
     case 'start-timer':
+      if (move.timer.lasts === 'glue-open')
+        return `Space at the first stroke: ${move.timer.name.replace('Open time', `open time ${move.timer.minutes} min`)}`;
       return `Space: start the timer, ${formatMinutes(move.timer.minutes)}: ${move.timer.name}`;
     case 'wait':
       return move.begins

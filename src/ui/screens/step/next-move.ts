@@ -8,6 +8,7 @@ import { isUp } from '../../../workbook/timers.js';
 import type { Timer } from '../../../workbook/workbook.js';
 import type { Build } from '../../screen.js';
 import { type Briefing, nextBriefing } from './briefing-pages.js';
+import { openTimeDue } from './open-in-glue-up.js';
 
 /** What one press of the big key does now. */
 export type Move =
@@ -28,7 +29,8 @@ export type Move =
   | { readonly kind: 'go-on' };
 
 /**
- * Waits that earlier steps began, then briefings, then the first piece and its check, the other pieces, then checks, then the timer, then done. A step with several timers runs all
+ * Waits that earlier steps began, then briefings, then the first piece and its check, the other pieces, each glue-up
+ * with its open time, then checks, then the timer, then done. A step with several timers runs all
  * but the last one before its checks: sealer soaks in, is wiped, is looked at, and then dries.
  */
 export function nextMove(step: Step, build: Build, nowMs: number): Move {
@@ -44,6 +46,8 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   if (tally?.done === 1 && step.firstCheck && openChecks(step, build)[0] === 0) {
     return isFirstWrong(step, build) ? { kind: 'measure-first' } : { kind: 'check', check: 0 };
   }
+  const open = openTimeDue(step, build);
+  if (open !== undefined) return { kind: 'start-timer', timer: open };
   if (tally !== undefined && tally.done < tally.count) return { kind: 'count', tally };
   const early = timerMove(step.timers.slice(0, -1), build, nowMs);
   if (early !== undefined) return early;

@@ -4,7 +4,7 @@ import { listAt, moveList } from '../../widgets/list.js';
 import { noteText } from '../../widgets/note-line.js';
 import { listRoom } from './list-rows.js';
 import { timerById, wasStarted } from './next-move.js';
-import { openInGlueUp } from './open-in-glue-up.js';
+import { isTooEarly, openTimeDue, timersAt } from './open-in-glue-up.js';
 import { closes, isNext } from './pane-signs.js';
 import {
   asking,
@@ -53,13 +53,12 @@ export function pressTimers(
   if (key.name === 'character' && key.text === 't') {
     return asking({ ...state, pane: WORK }, [{ kind: 'go', to: 'timers' }]);
   }
-  const timer = isNext(key)
-    ? step.timers.find(it => !wasStarted(it, build))
-    : key.name === 'character'
-      ? step.timers[Number(key.text) - 1]
-      : undefined;
+  const timers = timersAt(step, build);
+  const due = openTimeDue(step, build) ?? step.timers.find(it => !wasStarted(it, build));
+  const named = key.name === 'character' ? timers[Number(key.text) - 1] : undefined;
+  const timer = isNext(key) ? due : named;
   if (timer === undefined) return isNext(key) ? withPane(state, WORK) : show(state);
-  const doubtful = timerById(timer.id, build) !== undefined || openInGlueUp(step, build) > 0;
+  const doubtful = timerById(timer.id, build) !== undefined || isTooEarly(timer, step, build);
   const sure = pane.asked === timer.id && !isNext(key);
   if (doubtful && !sure) return withPane(state, { ...pane, asked: timer.id });
   return startTimer(state, timer, { step, build, at });

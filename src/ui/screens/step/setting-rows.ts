@@ -8,7 +8,7 @@ import type { Work } from './work-rows.js';
 export function settingRows({ step, build, at }: Work, columns: number): readonly Row[] {
   const plain = plainer(at.ascii);
   const shown = settingsNow(step, benchOf(build))
-    .filter(({ text }) => text !== step.big?.text)
+    .filter(({ text, glueUp }) => text !== step.big?.text && glueUp !== true)
     .map(({ name, text }) => ({ name: plain(name), text: plain(text) }));
   return plainRows(factLines(shown, columns));
 }

@@ -6,7 +6,7 @@ import { timerWords } from '../../../workbook/timers.js';
 import { plainer } from '../../widgets/facts.js';
 import { BLANK, plainRows, type Row } from '../../widgets/rows.js';
 import { timerById } from './next-move.js';
-import { openInGlueUp } from './open-in-glue-up.js';
+import { openInGlueUp, timersAt } from './open-in-glue-up.js';
 import type { Work } from './work-rows.js';
 
 /** The timers of a step, numbered, with how long and why; a question where one runs already or comes too early. */
@@ -16,7 +16,7 @@ export function timerPaneRows(
 ): readonly Row[] {
   const plain = plainer(at.ascii);
   const { columns } = at.size;
-  return step.timers.flatMap((timer, number): readonly Row[] => {
+  return timersAt(step, build).flatMap((timer, number): readonly Row[] => {
     const running = timerById(timer.id, build);
     const state =
       running === undefined ? formatMinutes(timer.minutes) : timerWords(running, at.nowMs);
@@ -37,7 +37,7 @@ export function timerPaneRows(
 }
 
 function doubtWords(number: number, { step, build }: Work): string {
-  const timer = step.timers[number - 1];
+  const timer = timersAt(step, build)[number - 1];
   if (timer !== undefined && timerById(timer.id, build) !== undefined)
     return `It runs already. Press ${number} again to start it afresh.`;
   const open = openInGlueUp(step, build);

@@ -4,6 +4,7 @@ import type { KeyHint } from '../../screen.js';
 import { isAtEnd } from '../../widgets/scroll.js';
 import { briefingRoom } from './briefing-rows.js';
 import { type Move, nextMove, openChecks } from './next-move.js';
+import { timersAt } from './open-in-glue-up.js';
 import { notesOf } from './said-blocks.js';
 import { isMeasured, toMeasure } from './to-measure.js';
 import { layOutWork, roomOf } from './work-layout.js';
@@ -85,7 +86,9 @@ function sightHints(work: Work): readonly KeyHint[] {
 
 /** The timers of the step, or of another one that is waited for. */
 function timerHint(work: Work): readonly KeyHint[] {
-  return work.step.timers.length > 0 ? [{ key: 't', does: 'timer' }] : waitHint(work);
+  return timersAt(work.step, work.build).length > 0
+    ? [{ key: 't', does: 'timer' }]
+    : waitHint(work);
 }
 
 function waitHint({ build, at }: Work): readonly KeyHint[] {

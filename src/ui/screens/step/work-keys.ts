@@ -5,6 +5,7 @@ import { scrollTo } from '../../widgets/scroll.js';
 import { benchRoom } from './bench-room.js';
 import { anotherHelper, pressBriefing } from './brief-keys.js';
 import { nextMove, openChecks } from './next-move.js';
+import { timersAt } from './open-in-glue-up.js';
 import { picturePane } from './picture-frame.js';
 import { stepBeside } from './shown-step.js';
 import {
@@ -163,7 +164,7 @@ function pressSign(state: StepState, sign: string, bench: StepBench): Outcome<St
     case 'v':
       return withPane(state, picturePane(bench));
     case 't':
-      return step.timers.length === 0
+      return timersAt(step, build).length === 0
         ? pressAnywhere(state, { name: 'character', text: sign }, bench)
         : withPane(state, { kind: 'timers' });
     case 'y':

@@ -1,15 +1,13 @@
 import type { Step } from '../../../plan/plan.js';
-import { tallyOf } from '../../../workbook/next-step.js';
 import type { Build, Context } from '../../screen.js';
-import { plainer } from '../../widgets/facts.js';
 import { BLANK, type Row } from '../../widgets/rows.js';
 import { checkRows } from './check-rows.js';
-import { figureRows } from './figure-rows.js';
 import { headRows } from './head-rows.js';
 import { moveRow } from './move-words.js';
 import { nextMove } from './next-move.js';
 import { toldBlocks } from './said-blocks.js';
 import { notTodayRows, timerRows } from './timer-rows.js';
+import { topBlocks } from './top-blocks.js';
 
 /** The step that is seen, and where. */
 export type Work = { readonly step: Step; readonly build: Build; readonly at: Context };
@@ -39,12 +37,7 @@ export function workRows(work: Work, style: Style): WorkRows {
   const checks = checkRows(work, move, columns);
   const before = [
     notTodayRows(work, columns),
-    figureRows({
-      big: bigOf(work),
-      tally: tallyOf(step, build.progress),
-      columns,
-      large: style.large,
-    }),
+    ...topBlocks(work, style),
     ...toldBlocks(work, style),
     timerRows(work, columns),
   ].filter(rows => rows.length > 0);
@@ -58,10 +51,4 @@ export function workRows(work: Work, style: Style): WorkRows {
     foot: [...gap, moveRow(move, work)],
     focus: checks.next === undefined ? 0 : Math.min(body.length - 1, above + checks.next),
   };
-}
-
-function bigOf({ step, at }: Work): Step['big'] {
-  if (step.big === undefined) return undefined;
-  const plain = plainer(at.ascii);
-  return { text: plain(step.big.text), caption: plain(step.big.caption) };
 }

@@ -1,5 +1,6 @@
 import { formatClock } from '../../../measure/clock.js';
 import { formatMinutes } from '../../../measure/duration.js';
+import { isOpenTime } from '../../../plan/open-time.js';
 import type { Step } from '../../../plan/plan.js';
 import { count } from '../../../text/plural.js';
 import { cut, wrap } from '../../../text/wrap.js';
@@ -14,7 +15,9 @@ const MOST_MEANWHILE = 5;
 
 /** What can be done until the first wait is over, or on a day that is none for glue or sealer. */
 export function meanwhileRows(build: Build, at: Context): readonly Row[] {
-  const waiting = build.progress.timers.filter(timer => !isUp(timer, at.nowMs));
+  const waiting = build.progress.timers.filter(
+    timer => !isUp(timer, at.nowMs) && !isOpenTime(timer),
+  );
   const barred = barredSteps(build, at.nowMs);
   if (waiting.length === 0 && barred.length === 0) return [];
   const { nowMs } = at;
