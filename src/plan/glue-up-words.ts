@@ -34,10 +34,10 @@ export function clampWords({ clampsEach, clamps, atOnce }: GlueUpRow): string {
   return `${clampsEach} each; with ${clamps.value} nobody waits, ${atOnce} glue-ups in clamps at once`;
 }
 
-/** "8 min from the first stroke, clamps on from minute 3". */
+/** "8 min from the first stroke, clamp by minute 3". */
 export function openWords({ open, openMinutes, clampsEach }: GlueUpRow): string {
-  const what = clampsEach > 0 ? 'clamps on' : 'closed and bradded';
-  return `${openMinutes} min from the first stroke, ${what} from minute ${open.minutes}`;
+  const what = clampsEach > 0 ? 'clamp' : 'brad';
+  return `${openMinutes} min from the first stroke, ${what} by minute ${open.minutes}`;
 }
 
 /** The lines that a step shows about its glue-ups. */

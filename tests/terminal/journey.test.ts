@@ -238,5 +238,8 @@ function expectAllDone(): void {
     });
   }
   const started = workbook.events.flatMap(it => (it.kind === 'timer-started' ? it.timer : []));
-  expect(started).toEqual(steps.flatMap(({ timers }) => timers.map(({ id }) => id)));
+  const waits = started.filter(id => !id.endsWith('/open.time'));
+  expect(waits).toEqual(steps.flatMap(({ timers }) => timers.map(({ id }) => id)));
+  // Counted on the plan: two end panels glued and filled, the seat rails in one go, eight planter panels glued and filled.
+  expect(started.length - waits.length).toBe(2 + 2 + 1 + 8 + 8);
 }

@@ -76,6 +76,6 @@ test('how long the glue stays open is seen at 80 by 24 while joints are closed, 
   ];
   const used = usedWith(stepScreen, contextWith(buildAfter([...SAWING, ...glue], BENCH)));
   expect(viewLines(stepScreen, used.state, used.at).join('\n')).toMatch(
-    /^Open +8 min from the first stroke, clamps on from minute 3/m,
+    /^Open +8 min from the first stroke, clamp by minute 3/m,
   );
 });

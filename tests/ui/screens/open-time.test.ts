@@ -75,8 +75,8 @@ describe('the open time of a glue-up', () => {
     const page = shown(atPanels(8));
     const places = [
       'Glue-up 3 of 8: 4 joints of 2 posts and 2 panel rails',
-      'Clamps 2, opened to size',
-      'Open 8 min from the first stroke, clamps on from minute 3',
+      'Clamps 2 each; with 10 nobody waits',
+      'Open 8 min from the first stroke, clamp by minute 3',
       '- Dry first',
       'Screws',
     ].map(words => page.indexOf(words));

@@ -1,4 +1,4 @@
-import { openWords } from '../../../plan/glue-up-words.js';
+import { clampWords, openWords } from '../../../plan/glue-up-words.js';
 import { factLines, plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
 import { glueUpNow } from './open-in-glue-up.js';
@@ -13,13 +13,7 @@ export function glueUpRows({ step, build, at }: Work, columns: number): readonly
   const hands = row.people === 2 ? 'two need' : 'one needs';
   const facts = [
     { name: 'Glue-up', text: `${which}: ${kind.joints} joints of ${kind.pieces}` },
-    {
-      name: 'Clamps',
-      text:
-        row.clampsEach === 0
-          ? 'none: brads hold it'
-          : `${row.clampsEach}, opened to size beforehand`,
-    },
+    { name: 'Clamps', text: clampWords(row) },
     {
       name: 'Open',
       text: `${openWords(row)}; ${hands} about ${Math.ceil(kind.minutes.value - 1e-9)}`,
