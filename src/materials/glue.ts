@@ -33,6 +33,23 @@ export type Glue = {
 
 const ROOM: Celsius = 20;
 
+/** What a joint bears while it is young; the hours are those of the glue. */
+export const YOUNG_JOINT = {
+  /** Screws clamp while the glue sets: such parts may be worked on where they lie. */
+  screwed: sourced(
+    'screws hold these parts: they may be worked on flat where they lie, clamps left on',
+    practice('screws driven into wet glue take the place of clamps'),
+  ),
+  clamped: sourced(
+    'leave these parts as they stand',
+    seen('pva-guide', 'clamped and unstressed for 30 to 60 min'),
+  ),
+  handled: sourced(
+    'they may be carried and stood up gently, by two; no weight, levering or planing',
+    seen('pva-guide', 'no stress before 24 h'),
+  ),
+};
+
 export const GLUES: readonly Glue[] = [
   {
     id: 'pva-type-1',

@@ -41,6 +41,8 @@ export type GlueUpRow = {
   readonly people: 1 | 2;
   /** Clamps for one of them; 0 where brads hold until the glue has set. */
   readonly clampsEach: number;
+  /** Screws or brads hold every joint while the glue sets; else clamps alone do. */
+  readonly fixed: boolean;
   /** Glue-ups that stand in clamps at once when nobody waits. */
   readonly atOnce: number;
   readonly clamps: Figure;
@@ -120,6 +122,7 @@ function rowOf(step: Step, ups: readonly GlueUp[], { parts, people, given }: Row
     open: openTimer(step.id, glue.openTime.value, clampsEach > 0 ? 'clamps' : 'brads'),
     people,
     clampsEach,
+    fixed: ups.every(({ joints }) => joints.every(it => it.with !== 'glue')),
     atOnce,
     clamps: figure(
       clampsEach * atOnce,

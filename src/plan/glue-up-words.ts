@@ -1,3 +1,6 @@
+import { YOUNG_JOINT } from '../materials/glue.js';
+import { formatMinutes } from '../measure/duration.js';
+import type { Minutes } from '../measure/quantities.js';
 import type { GlueUpRow } from './glue-rows.js';
 import type { Step } from './plan.js';
 
@@ -39,6 +42,19 @@ export function openWords({ open, openMinutes, clampsEach }: GlueUpRow): string 
   const what = clampsEach > 0 ? 'clamp' : 'brad';
   return `${openMinutes} min from the first stroke, ${what} by minute ${open.minutes}`;
 }
+
+/** Name of the line that tells what may be done beside young glue. */
+export const BESIDE_GLUE = 'Meanwhile';
+
+/** What may be done beside the clamps, and what the joints bear when. */
+export function besideWords({ fixed }: Pick<GlueUpRow, 'fixed'>, waits: GlueWaits): string {
+  const { screwed, clamped, handled } = YOUNG_JOINT;
+  const first = fixed ? screwed.value : clamped.value;
+  const say = (minutes: number) => formatMinutes(minutes);
+  return `other work goes on; ${first}. After ${say(waits.clampMinutes)} ${handled.value} before ${say(waits.cureMinutes)}.`;
+}
+
+type GlueWaits = { readonly clampMinutes: Minutes; readonly cureMinutes: Minutes };
 
 /** The lines that a step shows about its glue-ups. */
 export function glueUpLines(row: GlueUpRow): Step['settings'] {

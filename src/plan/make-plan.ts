@@ -65,7 +65,10 @@ export function makePlan(
   const bare = withCrew(withRipping(made, sawn.purchases, setting), setting);
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const spacing = spacingRows(model, setting);
-  const build = withTradeLines(withMarks(bare, { model, spacing, display }), trade, display);
+  const build = withTradeLines(withMarks(bare, { model, spacing, display }), trade, {
+    display,
+    ...wet,
+  });
   const tight = tightWords(out.tight, model, display);
   const troubles = [...renumbered, ...held.troubles, ...tradeTroubles(trade, screws), ...tight];
   const carry = holdInputs(recipe, answers, setting);

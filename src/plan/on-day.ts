@@ -5,7 +5,7 @@ import { formatTemperature } from '../measure/temperature.js';
 import { glueDayOf } from './day-verdict.js';
 import { GLUE } from './glue-plan.js';
 import { glueUpRow } from './glue-rows.js';
-import { glueUpLines } from './glue-up-words.js';
+import { BESIDE_GLUE, besideWords, glueUpLines } from './glue-up-words.js';
 import type { Plan, Step, StepTimer } from './plan.js';
 import type { ToldDay } from './told-day.js';
 
@@ -24,7 +24,9 @@ type GlueToday = {
 export function onDay(plan: Plan, told: ToldDay | undefined): Plan {
   const today = told && glueToday(told, plan.display);
   if (today === undefined) return plan;
-  const steps = plan.steps.map(step => (step.day === 'glue' ? glued(step, today) : step));
+  const steps = plan.steps.map(step =>
+    step.day === 'glue' ? glued(step, today, plan.glueUps) : step,
+  );
   if (today.openMinutes === plan.glue.openTime.value) return { ...plan, steps };
   const glueUps = rowsToday(plan, today);
   return { ...plan, glueUps, steps: steps.map(step => splitToday(step, glueUps)) };
@@ -67,10 +69,16 @@ function glueToday(told: ToldDay, display: Display): GlueToday | undefined {
   };
 }
 
-function glued(step: Step, today: GlueToday): Step {
+function glued(step: Step, today: GlueToday, rows: Plan['glueUps']): Step {
+  const row = rows.find(it => it.step === step.id);
   return {
     ...step,
     timers: step.timers.map(timer => timerToday(timer, today)),
+    settings: step.settings.map(line =>
+      row !== undefined && line.name === BESIDE_GLUE
+        ? { ...line, text: besideWords(row, today) }
+        : line,
+    ),
   };
 }
 

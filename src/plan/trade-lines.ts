@@ -1,8 +1,8 @@
 import type { Display } from '../measure/quantities.js';
 import { type DayRule, dayRuleText } from './day-rule.js';
 import { footLine } from './foot-words.js';
-import { glueUpLines } from './glue-up-words.js';
-import type { Step } from './plan.js';
+import { BESIDE_GLUE, besideWords, glueUpLines } from './glue-up-words.js';
+import type { GluePlan, Step } from './plan.js';
 import { potLines } from './pot-words.js';
 import { squareLines } from './square-words.js';
 import type { TradeParts } from './trade-parts.js';
@@ -14,10 +14,13 @@ const LEVEL = 'level';
 export function withTradeLines(
   build: readonly Step[],
   { glueUps, squares, feet, planters, sealDay, glueDay }: TradeParts,
-  display: Display,
+  { display, glue }: { readonly display: Display; readonly glue: GluePlan },
 ): readonly Step[] {
+  const waits = { clampMinutes: glue.clampTime.value, cureMinutes: glue.cureTime.value };
   return build.map(step => {
-    const ups = glueUps.filter(row => row.step === step.id).flatMap(glueUpLines);
+    const own = glueUps.filter(row => row.step === step.id);
+    const ups = own.flatMap(glueUpLines);
+    const beside = own.map(row => ({ name: BESIDE_GLUE, text: besideWords(row, waits) }));
     const square = squares.filter(row => row.step === step.id);
     const levels = step.phase === 'place' && step.tools.includes(LEVEL);
     const sealing = seals(step) ? sealDay.map(dayLine) : [];
@@ -29,7 +32,7 @@ export function withTradeLines(
     const shims = levels ? feet.map(row => footLine(row, display)) : [];
     return {
       ...step,
-      settings: [...ups, ...step.settings, ...gluing, ...shims, ...pots, ...sealing],
+      settings: [...ups, ...step.settings, ...beside, ...gluing, ...shims, ...pots, ...sealing],
       look: [...step.look, ...squareLines(square, display)],
     };
   });

@@ -1,9 +1,13 @@
 import { COMMON_PRACTICE, type Source } from '../measure/figure.js';
 import { formatFigure } from '../measure/figure-text.js';
+import type { Minutes } from '../measure/quantities.js';
+import { glueDayOf } from '../plan/day-verdict.js';
 import { isOpenTime } from '../plan/open-time.js';
 import type { Plan, Step } from '../plan/plan.js';
+import { toldToday } from '../plan/told-day.js';
 import type { Leaving, LeavingLine } from './before-leaving.js';
 import { clockWords } from './clock-words.js';
+import type { Event } from './events.js';
 import { standingEvents } from './taken-back.js';
 import { endsAtMs, isUp } from './timers.js';
 import type { Timer } from './workbook.js';
@@ -14,10 +18,11 @@ const GLUE_SOURCE: Source = {
   standing: 'checked',
 };
 
-/** Waits under way, each with what it wants until then. */
+/** Waits under way, each with what it wants until then; open glue before all others. */
 export function runningTimers({ progress, plan, nowMs, zone }: Leaving): readonly LeavingLine[] {
   return progress.timers
     .filter(timer => !isUp(timer, nowMs))
+    .sort((one, other) => Number(isOpenTime(other)) - Number(isOpenTime(one)))
     .map(timer => {
       const until = clockWords(endsAtMs(timer), nowMs, zone);
       return {
@@ -38,16 +43,25 @@ const OPEN_UNTIL = 'Glue lies open: close and clamp this glue-up before you go.'
 const WET_UNTIL = 'Nothing may touch the wet faces.';
 const CLAMPED_UNTIL = 'Leave everything as it stands until then.';
 
-/** When the newest glue has its full strength; none where it has it already. */
+/** When the newest glue has its full strength, by the cold of the day it was brushed on; none where it has it already. */
 export function curedAtMs({ workbook, plan }: Pick<Leaving, 'workbook' | 'plan'>) {
-  const cures = plan.glue.cureTime.value;
-  const glued = standingEvents(workbook.events)
-    .filter(event => event.kind === 'timer-started')
-    .filter(event => stepOf(event.step, plan)?.phase === 'assemble')
-    .map(({ atMs, lastsMinutes }) =>
-      endsAtMs({ startedAtMs: atMs, lastsMinutes: Math.max(cures, lastsMinutes) }),
-    );
-  return glued.length === 0 ? undefined : Math.max(...glued);
+  const events = standingEvents(workbook.events);
+  const ends = events.flatMap((event, at) => {
+    if (event.kind !== 'timer-started' || stepOf(event.step, plan)?.phase !== 'assemble') return [];
+    const cures = cureMinutes(events.slice(0, at), event.atMs, plan);
+    const lastsMinutes = Math.max(cures, event.lastsMinutes);
+    return [endsAtMs({ startedAtMs: event.atMs, lastsMinutes })];
+  });
+  return ends.length === 0 ? undefined : Math.max(...ends);
+}
+
+/** From the brush to the full strength, at the coldest that was told for that day; the plan's where nobody told. */
+function cureMinutes(before: readonly Event[], atMs: number, { glue }: Plan): Minutes {
+  const glueTold = before.findLast(event => event.kind === 'day-told' && event.work === 'glue');
+  if (glueTold?.kind !== 'day-told') return glue.cureTime.value;
+  const told = toldToday({ glue: glueTold }, 'glue', atMs);
+  const day = told && glueDayOf(told);
+  return day?.verdict === 'today' ? day.fullCureHours * 60 : glue.cureTime.value;
 }
 
 /** Glue that is not at its full strength. */

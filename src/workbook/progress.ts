@@ -139,8 +139,7 @@ function apply(draft: Draft, event: Event): void {
       addNote(draft, { atMs: event.atMs, step: event.step, text: event.text });
       return;
     case 'paused':
-      draft.paused = { atMs: event.atMs, step: event.step, note: event.note };
-      addNote(draft, { atMs: event.atMs, step: event.step, text: event.note });
+      pause(draft, event);
       return;
     case 'resumed':
       draft.paused = undefined;
@@ -179,6 +178,15 @@ function applyWork(draft: Draft, event: WorkEvent): void {
   if (event.kind === 'step-done') draft.done.add(event.step);
   else if (event.kind === 'check-made') draft.checks.add(`${event.step}#${event.check}`);
   else draft.tallies.set(event.step, (draft.tallies.get(event.step) ?? 0) + event.count);
+}
+
+/** The door is shut. Open glue was told before; days later it is no news. */
+function pause(draft: Draft, event: Extract<Event, { readonly kind: 'paused' }>): void {
+  const { atMs, step, note } = event;
+  draft.paused = { atMs, step, note };
+  addNote(draft, { atMs, step, text: note });
+  const open = draft.timers.findIndex(isOpenTime);
+  if (open >= 0) draft.timers.splice(open, 1);
 }
 
 /** Whoever counts after the ring has heard it, and with the step the glue is closed: nobody has to say so apart. */

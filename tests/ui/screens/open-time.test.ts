@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { onDay } from '../../../src/plan/on-day.js';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
+import { curedAtMs } from '../../../src/workbook/left-standing.js';
 import { progressOf } from '../../../src/workbook/progress.js';
 import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
 import { ringing } from '../../../src/workbook/timers.js';
@@ -128,6 +129,52 @@ describe('the ring of the open time', () => {
     expect(rings([open, counted(4)], 4)).toEqual([]);
     const done: Event = { kind: 'step-done', atMs: TUESDAY_MS, step: 'box-corners' };
     expect(rings([open, done], 4)).toEqual([]);
+  });
+});
+
+describe('beside young glue', () => {
+  // Glue maker's guide: unstressed 30 to 60 min, no stress before 24 h; twice as long for each 10 °C colder: at 10 °C
+  // 2 h and 48 h.
+  const told = (plan: typeof PLAN) =>
+    plan.steps
+      .find(({ id }) => id === 'box-corners')
+      ?.settings.find(({ name }) => name === 'Meanwhile')?.text;
+
+  test('the step says what goes on beside the clamps, and what the joints bear when', () => {
+    expect(told(PLAN)).toContain('other work goes on; screws hold these parts');
+    expect(told(PLAN)).toMatch(/After 1 h they may be carried .* before 1 d\.$/);
+    expect(told(onDay(PLAN, { atMs: TUESDAY_MS, now: 10, moisturePercent: 12 }))).toMatch(
+      /After 2 h they may be carried .* before 2 d\.$/,
+    );
+  });
+
+  test('it cures as long as the cold of its day asks, also once that day is over', () => {
+    const cold: Event = { kind: 'day-told', atMs: TUESDAY_MS, work: 'glue', now: 10 };
+    const clamps: Event = {
+      kind: 'timer-started',
+      atMs: TUESDAY_MS,
+      timer: 'box-corners/clamp',
+      name: 'Clamps',
+      lastsMinutes: 120,
+      then: '',
+      step: 'box-corners',
+    };
+    const { workbook } = buildAfter([cold, clamps], PLAN);
+    expect(curedAtMs({ workbook, plan: PLAN })).toBe(TUESDAY_MS + 48 * 60 * MINUTE_MS);
+  });
+
+  test('open glue left at a pause does not ring days later', () => {
+    const paused: Event = { kind: 'paused', atMs: TUESDAY_MS, step: 'box-corners', note: '' };
+    const open: Event = {
+      kind: 'timer-started',
+      atMs: TUESDAY_MS,
+      timer: 'box-corners/open.time',
+      name: 'Open time, glue-up 1 of 8',
+      lastsMinutes: 3,
+      then: '',
+      step: 'box-corners',
+    };
+    expect(progressOf([open, paused]).timers).toEqual([]);
   });
 });
 

@@ -42,7 +42,7 @@ export function meanwhileRows(build: Build, at: Context): readonly Row[] {
   const head =
     waiting.length === 0
       ? 'What can be done instead'
-      : `Meanwhile, in ${formatMinutes(Math.ceil(leftMinutes))}, leaving alone what is clamped or wet`;
+      : `Meanwhile, in ${formatMinutes(Math.ceil(leftMinutes))}, without moving what is clamped or wet`;
   return [
     BLANK,
     { text: cut(head, columns), tone: 'strong' },

@@ -60,19 +60,21 @@ const TOGETHER: readonly Step['phase'][] = ['dry-fit', 'assemble', 'place'];
 
 /**
  * Steps that can be done while parts are clamped or wet: all that they need is done, or stands in this list before
- * them; no wait of theirs runs; and they do not work on what a waiting step has in its clamps or under its coat. What
- * waits for such a step waits with it.
+ * them; no wait of theirs runs; and they do not work on what a waiting step has under its coat, or in clamps that
+ * alone hold it. What waits for such a step waits with it.
  */
 export function meanwhile({ plan, progress }: Build, waiting: readonly string[]): readonly Step[] {
   const waits = plan.steps.filter(({ id }) => waiting.includes(id));
   const timers = new Set(waits.flatMap(step => step.timers.map(({ id }) => id)));
   const wet = waits.some(({ phase }) => phase === 'finish');
-  const held = new Set(waiting);
+  // Parts that screws hold may be worked on in their clamps; what has to wait for these says so itself.
+  const fixed = plan.glueUps.filter(row => row.fixed).map(row => row.step);
+  const held = new Set(waiting.filter(id => !fixed.includes(id)));
   const free: Step[] = [];
   for (const step of plan.steps) {
     const { id, needs, after, bright, phase } = step;
     if (bright.length > 0 && needs.some(need => held.has(need))) held.add(id);
-    if (progress.done.has(id) || held.has(id)) continue;
+    if (progress.done.has(id) || held.has(id) || waiting.includes(id)) continue;
     const waitsItself = after.some(timer => timers.has(timer));
     const isWet = wet && TOGETHER.includes(phase);
     const ready = needs.every(need => progress.done.has(need) || free.some(it => it.id === need));
