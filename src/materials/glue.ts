@@ -37,7 +37,7 @@ const ROOM: Celsius = 20;
 export const YOUNG_JOINT = {
   /** Screws clamp while the glue sets: such parts may be worked on where they lie. */
   screwed: sourced(
-    'screws hold these parts: they may be worked on flat where they lie, clamps left on',
+    'screws and brads hold these parts: they may be worked on flat where they lie, clamps left on',
     practice('screws driven into wet glue take the place of clamps'),
   ),
   clamped: sourced(

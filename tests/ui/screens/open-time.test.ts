@@ -141,7 +141,7 @@ describe('beside young glue', () => {
       ?.settings.find(({ name }) => name === 'Meanwhile')?.text;
 
   test('the step says what goes on beside the clamps, and what the joints bear when', () => {
-    expect(told(PLAN)).toContain('other work goes on; screws hold these parts');
+    expect(told(PLAN)).toContain('other work goes on; screws and brads hold these parts');
     expect(told(PLAN)).toMatch(/After 1 h they may be carried .* before 1 d\.$/);
     expect(told(onDay(PLAN, { atMs: TUESDAY_MS, now: 10, moisturePercent: 12 }))).toMatch(
       /After 2 h they may be carried .* before 2 d\.$/,
