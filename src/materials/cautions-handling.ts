@@ -1,5 +1,7 @@
 import type { Caution } from './cautions.js';
 import type { GlueId } from './glue.js';
+import type { SealerId } from './sealer.js';
+import { type Sourced, sourced } from './sourced.js';
 import { practice, recalled, seen } from './sources.js';
 
 /** Cautions for dust, glue, finish and lifting. */
@@ -75,6 +77,26 @@ export const GLUE_CARE: Readonly<Record<GlueId, string>> = {
   polyurethane: 'Gloves on, and fresh air: this glue does not come off skin and holds isocyanate.',
   'epoxy-slow': 'Gloves on, and fresh air: epoxy can make you allergic for good.',
   resorcinol: 'Gloves on, and fresh air: this glue gives off formaldehyde.',
+};
+
+/** What each kind of sealer asks for beside what all of them do. The label of the can comes first. */
+export const SEALER_CARE: Readonly<Record<SealerId, Sourced<string>>> = {
+  'penetrating-sealer': sourced(
+    'This sealer is thinned with solvent: its vapor burns and makes dizzy. Lid on, no flame, no spark, no pilot light; headache means out into the air.',
+    recalled('finish-labels', 'oil-borne water repellent: flammable, vapor harmful'),
+  ),
+  'penetrating-oil': sourced(
+    'This oil dries by taking air, and heats up as it does: in rags above all. Thinned, its vapor burns too.',
+    recalled('finish-labels', 'drying oil: rags may catch fire by themselves'),
+  ),
+  'semitransparent-stain': sourced(
+    'This stain is thinned with solvent: its vapor burns and makes dizzy. Many hold a mildew poison: gloves on, none on soil or into water.',
+    recalled('finish-labels', 'oil stain: flammable, mildewcide harmful to skin and water'),
+  ),
+  'water-borne-sealer': sourced(
+    'This sealer is thinned with water: little vapor, and no fire in the can. Keep it off skin and eyes and out of frost; wash brushes before it dries, the water not onto soil or into a drain for rain.',
+    recalled('finish-labels', 'water-borne acrylic: skin and eyes, keep from freezing'),
+  ),
 };
 
 /** What counts as heavy: below it one grown person, above it two. */

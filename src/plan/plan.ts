@@ -228,6 +228,8 @@ export type SealerPlan = {
   readonly dry: Figure;
   /** How long a coat usually lasts outdoors, in years, and who says so. */
   readonly lasts: { readonly from: number; readonly to: number; readonly source: string };
+  /** What its kind asks of those who brush it on. */
+  readonly care: string;
   /** Rags with it on them can catch fire by themselves. */
   readonly hotRags: boolean;
   readonly notes: readonly string[];

@@ -1,3 +1,4 @@
+import { SEALER_CARE } from '../materials/cautions-handling.js';
 import { type SealerId, sealerOf } from '../materials/sealer.js';
 import { CANS, SEALER_NEED_SOURCE, sealerNeed } from '../materials/sealer-need.js';
 import { COMPUTED } from '../measure/figure.js';
@@ -50,6 +51,7 @@ export function sealerPlan(model: Model, { display }: Setting): SealerPlan {
       sealer.rainHours.source,
     ),
     lasts: { ...sealer.lastsYears.value, source: sourceText(sealer.lastsYears.source) },
+    care: SEALER_CARE[SEALER].value,
     hotRags: sealer.hotRags,
     notes: sealer.notes,
   };

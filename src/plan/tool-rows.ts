@@ -6,10 +6,12 @@ import {
   isCautionId,
   type Caution as TradeCaution,
 } from '../materials/cautions.js';
+import { ragsCaution, sealerCaution } from '../materials/sealer-care.js';
 import { cautionsFor, type Tool, toolNamed } from '../materials/tools.js';
 import { sourceText } from '../measure/figure-text.js';
 import { GLUE } from './glue-plan.js';
 import type { Caution, Step, ToolRow } from './plan.js';
+import { SEALER } from './sealer-plan.js';
 import type { Setting } from './setting.js';
 
 /** Every tool of the build once, in the order in which it is first picked up. */
@@ -44,8 +46,10 @@ export function cautionsOf(steps: readonly Step[], setting: Setting): readonly C
   });
 }
 
-/** Dust is told of the very wood that is cut, glue of the very glue that is brushed. */
+/** Dust is told of the very wood that is cut, glue and sealer of the very ones that are brushed. */
 function cautionText(id: keyof typeof CAUTIONS, { species }: Setting): TradeCaution {
   if (id === 'glue') return glueCaution(GLUE);
+  if (id === 'sealer') return sealerCaution(SEALER);
+  if (id === 'rags') return ragsCaution(SEALER);
   return id === 'dust' ? dustCaution(species) : CAUTIONS[id];
 }

@@ -1,4 +1,4 @@
-import type { Source } from '../measure/figure.js';
+import { COMMON_PRACTICE, type Source } from '../measure/figure.js';
 import type { Plan } from '../plan/plan.js';
 import type { LeavingLine } from './before-leaving.js';
 import type { Event } from './events.js';
@@ -54,7 +54,8 @@ function isCoat(event: Event, { steps }: Plan): boolean {
 export function ragsOf(oiled: Oiled): readonly LeavingLine[] {
   const rags = wetRags(oiled);
   if (rags === 'none') return [];
-  return [{ ...RAGS, must: oiled.plan.sealer.hotRags, seen: rags === 'laid out' }];
+  const { hotRags } = oiled.plan.sealer;
+  return [{ ...(hotRags ? RAGS : COLD_RAGS), must: hotRags, seen: rags === 'laid out' }];
 }
 
 /** Told where somebody leaves without a pause. */
@@ -66,4 +67,11 @@ const RAGS: LeavingLine = {
   say: 'Rags, brushes and gloves with oil or stain on them: wet in a metal can full of water with a tight lid, or spread flat, single, outdoors on stone until stiff. Never in a heap, never in the trash, never indoors overnight.',
   why: 'Drying oil makes heat; a crumpled rag can catch fire by itself hours later. The label says what this finish needs.',
   source: RAGS_SOURCE,
+};
+
+const COLD_RAGS: LeavingLine = {
+  id: 'rags',
+  say: 'Brushes washed out before the sealer dries, rags spread out to dry, the lid on the can. Keep them apart from rags with oil or stain.',
+  why: 'A water-borne sealer does not heat up as oil does, as far as its kind goes. The label says what this finish needs.',
+  source: COMMON_PRACTICE,
 };

@@ -297,6 +297,7 @@ export function smallPlan(): Plan {
       dwell: told(15, 'min', 'by the label'),
       dry: told(1440, 'min', 'by the label'),
       lasts: { from: 1, to: 2, source: 'common practice' },
+      care: 'Its vapor burns.',
       hotRags: true,
       notes: [],
     },

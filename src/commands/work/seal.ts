@@ -1,4 +1,3 @@
-import { CAUTIONS } from '../../materials/cautions.js';
 import { MAGNUS } from '../../materials/dew-point.js';
 import {
   BEFORE_SUNSET_HOURS,
@@ -8,6 +7,7 @@ import {
 } from '../../materials/seal-day.js';
 import { formatSpread, sealVerdict, sealWhen } from '../../materials/seal-words.js';
 import { ABOVE_DEW_POINT, type Sealer, WETTEST_TO_SEAL } from '../../materials/sealer.js';
+import { ragsCaution, sealerCaution } from '../../materials/sealer-care.js';
 import { formatClock } from '../../measure/clock.js';
 import { figure } from '../../measure/figure-text.js';
 import { formatNumber } from '../../measure/format-number.js';
@@ -54,7 +54,10 @@ function work(given: Given): WorkResult {
       `Last stroke ${BEFORE_SUNSET_HOURS.value} h before sunset.`,
       ...(day.dewTonight ? ['Dew may form tonight: the coat has to be dry by then.'] : []),
       ...sealer.notes,
-      ...(sealer.hotRags ? [CAUTIONS.rags.title, ...CAUTIONS.rags.lines] : []),
+      ...[sealerCaution(sealer.id), ragsCaution(sealer.id)].flatMap(({ title, lines }) => [
+        title,
+        ...lines,
+      ]),
       'The label of the can comes before all of this. Not checked: rain, wind, and the wood under the surface.',
     ],
   };

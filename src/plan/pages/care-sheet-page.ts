@@ -88,11 +88,14 @@ function sealAgain({ sealer }: Plan, days: CareDays | undefined): readonly strin
   return [
     `${usual} ${when}`,
     'Brush it clean, let it dry for some days, and use the same kind. The label comes first, for the day as well.',
+    sealer.care,
     ...(sealer.hotRags
       ? [
           'Rags with this sealer catch fire by themselves: spread them flat outdoors until stiff, or drown them in water in a metal can with a lid.',
         ]
-      : []),
+      : [
+          'Rags with this sealer do not heat up by themselves, as far as its kind goes: let them dry spread out. The label comes first.',
+        ]),
   ];
 }
 
