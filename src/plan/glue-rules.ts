@@ -23,11 +23,13 @@ export function glueRules(
   return [
     {
       name: 'Warmth',
+      asks: 'now',
       text: `wood, glue and air at ${say(lowest.value)} or more, and not over ${say(highest.value)}`,
       limit: figure(lowest.value, 'C', 'colder, it dries white and stays weak', lowest.source),
     },
     {
       name: 'Tonight',
+      asks: 'coldest',
       text: `not under ${say(lowest.value)} for ${HOLD_WARM_HOURS.value} h, or ${HOLD_WARM_LONGER_HOURS.value} h where it falls to ${say(soon)}`,
       limit: figure(
         HOLD_WARM_HOURS.value * 60,
@@ -38,6 +40,7 @@ export function glueRules(
     },
     {
       name: 'Cold boards',
+      asks: 'slept',
       text: `in the warm for ${WARM_THROUGH_HOURS.value} h first, where they lay under ${say(lowest.value)}`,
       limit: figure(
         WARM_THROUGH_HOURS.value * 60,
@@ -48,6 +51,7 @@ export function glueRules(
     },
     {
       name: 'Wood',
+      asks: 'moisturePercent',
       text: `${wettestWoodPercent.value}% or drier by a meter; yours are sold at about ${sold}%`,
       limit: figure(
         wettestWoodPercent.value,

@@ -1,3 +1,5 @@
+import type { Weather } from './told-day.js';
+
 /** Something to set, mark or take at a step. */
 export type StepSetting = {
   readonly name: string;
@@ -6,6 +8,8 @@ export type StepSetting = {
   readonly boards?: true;
   /** It tells of the glue-ups; where work goes on, the glue-up at hand is told instead. */
   readonly glueUp?: true;
+  /** It is a condition of the day: once this was read off today, the verdict says it. */
+  readonly asks?: keyof Weather;
 };
 
 export type TradeWait = 'glue-open' | 'glue-clamp' | 'glue-cure' | 'sealer-dwell' | 'sealer-dry';

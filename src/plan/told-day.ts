@@ -24,8 +24,11 @@ export type ToldDay = Weather & { readonly atMs: number };
 
 export type ToldDays = { readonly [Work in DayWork]?: ToldDay };
 
-/** What was told holds for one session: next day it is asked again. Half a day is a judgment of ours. */
-const HOLDS_MS = 12 * HOUR_MS;
+/**
+ * What was told holds for one session: next time it is asked again. A judgment of ours: a long day in the garage,
+ * and shorter than the night from a late glue-up to an early start.
+ */
+const HOLDS_MS = 8 * HOUR_MS;
 
 /** The day as it was told, where that still holds. */
 export function toldToday(days: ToldDays, work: DayWork, nowMs: number): ToldDay | undefined {

@@ -24,8 +24,8 @@ export function withTradeLines(
     const square = squares.filter(row => row.step === step.id);
     const levels = step.phase === 'place' && step.tools.includes(LEVEL);
     const sealing = seals(step) ? sealDay.map(dayLine) : [];
-    // Told once, where the first glue is opened.
-    const gluing = glueUps[0]?.step === step.id ? glueDay.map(dayLine) : [];
+    // A later glue-up often falls on a colder evening than the first one.
+    const gluing = step.day === 'glue' ? glueDay.map(dayLine) : [];
     const pots = planters
       .filter(({ steps }) => steps.includes(step.id))
       .flatMap(row => potLines(row, display));
@@ -44,5 +44,6 @@ function seals({ phase, tools }: Step): boolean {
 }
 
 function dayLine(rule: DayRule): Step['settings'][number] {
-  return { name: rule.name, text: dayRuleText(rule) };
+  const { name, asks } = rule;
+  return { name, text: dayRuleText(rule), ...(asks && { asks }) };
 }

@@ -39,9 +39,17 @@ describe('may I glue today', () => {
   });
 });
 
-test('the first step that glues says when not to, and no other does', () => {
+// Field case F22: a warm afternoon's rules say nothing of the next evening's glue-up. By the recipe: five steps close
+// glued joints, the panels and their infill twice and the laps of the seat rails.
+test('every step that glues says when not to, and no other does', () => {
   const told = plan().steps.filter(step => step.settings.some(({ name }) => name === 'Tonight'));
-  expect(told.map(({ id }) => id)).toEqual(['end-corners']);
+  expect(told.map(({ id }) => id)).toEqual([
+    'end-corners',
+    'end-infill',
+    'seat-rails',
+    'box-corners',
+    'box-infill',
+  ]);
 });
 
 describe('may I seal today', () => {

@@ -122,6 +122,33 @@ describe('before the glue is opened', () => {
   });
 });
 
+// Field case F22: the evening after may be colder, and the boards may have slept in the cold.
+describe('the glue-up of a later evening', () => {
+  const GLUED = doneUpTo('seat-rails', GLUE_AT_48);
+  const TALL = { size: { columns: 80, rows: 60 } };
+
+  test('a late glue-up says nothing of the next morning: it is asked again', () => {
+    const used = usedWith(stepScreen, contextWith(GLUED, TALL)).wait(11 * 60 * MINUTE_MS);
+    expect(used.press('space').asks).toContainEqual({ kind: 'go', to: 'day' });
+  });
+
+  test('the whole of the rules stands there while nobody told the day', () => {
+    const used = usedWith(stepScreen, contextWith(GLUED, TALL)).wait(24 * 60 * MINUTE_MS);
+    const page = screenPage(stepScreen, used.state, used.at);
+    for (const name of ['Warmth', 'Tonight', 'Cold boards', 'Wood'])
+      expect(page).toMatch(new RegExp(`^${name}  `, 'm'));
+  });
+
+  test('once told, the verdict stands in their place; what was not looked at stays', () => {
+    const used = usedWith(stepScreen, contextWith(GLUED, TALL)).wait(MINUTE_MS);
+    const page = screenPage(stepScreen, used.state, used.at);
+    expect(page).toMatch(/^Today {2}/m);
+    expect(page).not.toMatch(/^(Warmth|Tonight) {2}/m);
+    expect(page).toMatch(/^Cold boards {2}/m);
+    expect(page).toMatch(/^Wood {2}.*15%/m);
+  });
+});
+
 describe('the waits follow the day', () => {
   // Makers' guides for PVA, an hour in clamps at 20 °C (68 °F); common practice, twice as long for each 10 °C colder.
   // By hand for 48 °F = 8.89 °C: 60 x 2^(11.11 / 10) = 129.6, to the next five minutes 130.

@@ -29,7 +29,7 @@ export function helperRows(work: Work, columns: number): readonly Row[] {
     nowRows(work, columns),
     lookRows(work, columns),
     step.why === '' ? [] : plainRows(hanging('Why  ', plain(step.why), columns)),
-    named('Figures', settingRows(work, columns)),
+    named('Figures', settingRows(withoutDay(work), columns)),
     named('Words', wordRows(work, columns)),
     named('What you hold', toolRows(work, columns)),
     beforeRows(work, columns),
@@ -64,4 +64,10 @@ function sayAloud(step: Work['step'], { plan }: Work['build']): string {
   const hurting = told.filter(({ caution }) => caution !== undefined);
   const worst = hurting.find(({ caution }) => caution !== 'glue') ?? hurting[0];
   return worst?.inShort ?? 'When something is not clear, I stop and ask.';
+}
+
+/** Whether it is a day for glue is for the person who leads to decide. */
+function withoutDay(work: Work): Work {
+  const settings = work.step.settings.filter(({ asks }) => asks === undefined);
+  return { ...work, step: { ...work.step, settings } };
 }
