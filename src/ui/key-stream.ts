@@ -4,6 +4,9 @@ import { singleReads } from './keys.js';
 /** A pasted page is no series of keys; what is beyond this is left out. */
 const LONGEST_BURST = 2000;
 
+/** A picture that stands longer than this under a key is pressed at once more, since nothing seems to happen. */
+const STOOD_MS = 200;
+
 /**
  * The terminal's input, one key at a time: between two keys the screen has had its turn, so that
  * every widget sees the state that the key before it made.
@@ -15,10 +18,19 @@ export class KeyStream extends EventEmitter {
   #next: string | null = null;
   #busy = false;
   #held = false;
+  #begunMs = 0;
+  /** So many of the keys that wait were typed before the picture that is seen now. */
+  #ahead = 0;
+  #typedAhead = false;
 
   constructor(source: NodeJS.ReadStream) {
     super();
     this.#source = source;
+  }
+
+  /** Whether the key that was read last was typed while the picture stood under a slow key before it. */
+  get isTypedAhead(): boolean {
+    return this.#typedAhead;
   }
 
   read(): string | null {
@@ -72,6 +84,9 @@ export class KeyStream extends EventEmitter {
     const key = this.#waiting.shift();
     if (key === undefined) return;
     this.#busy = true;
+    this.#begunMs = performance.now();
+    this.#typedAhead = this.#ahead > 0;
+    this.#ahead = Math.max(0, this.#ahead - 1);
     this.#next = key;
     this.emit('readable');
     // Two turns: the first lets a lone escape be told from a sequence, the second draws.
@@ -80,6 +95,7 @@ export class KeyStream extends EventEmitter {
 
   #goOn(): void {
     this.#busy = false;
+    if (performance.now() - this.#begunMs > STOOD_MS) this.#ahead = this.#waiting.length;
     this.#give();
   }
 }

@@ -9,6 +9,7 @@ export type Page = {
   readonly stepSeen: (at: Context) => string | undefined;
   readonly widget: (at: Context) => Widget | undefined;
   readonly confirms: (at: Context) => boolean;
+  readonly underThumb: (at: Context) => string | undefined;
   readonly press: (key: Key, at: Context) => { readonly page: Page; readonly asks: readonly Ask[] };
   /** The page after work that was put off; nothing where there is none. */
   readonly settle: (at: Context) => Page | undefined;
@@ -33,6 +34,7 @@ function pageOf<State>(screen: Screen<State>, state: State): Page {
     stepSeen: at => screen.stepSeen?.(state, at),
     widget: at => screen.widget?.(state, at),
     confirms: at => screen.confirms?.(state, at) ?? false,
+    underThumb: at => screen.underThumb?.(state, at),
     press: (key, at) => {
       const outcome = screen.press(state, key, at);
       return { page: pageOf(screen, outcome.state), asks: outcome.asks };

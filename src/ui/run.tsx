@@ -6,7 +6,7 @@ import type { Terminal } from './terminal.js';
 
 /** What the screens need besides the terminal, which brings the rest. */
 export type Opening = Omit<Start, 'services'> & {
-  readonly services: Omit<Services, 'bell' | 'title' | 'suspend' | 'quit'>;
+  readonly services: Omit<Services, 'isTypedAhead' | 'bell' | 'title' | 'suspend' | 'quit'>;
   /** Loads what the first screen does without. Keys wait for it, so nothing is asked of it before. */
   readonly prepare: () => Promise<void>;
 };
@@ -19,6 +19,7 @@ export async function runScreens(opening: Opening, terminal: Terminal): Promise<
   const ending: { quit: () => void } = { quit: () => undefined };
   const services: Services = {
     ...opening.services,
+    isTypedAhead: () => terminal.keys.isTypedAhead,
     bell: () => terminal.bell(),
     title: text => terminal.title(text),
     suspend: () => terminal.suspend(),

@@ -145,6 +145,11 @@ export type Screen<State> = {
   readonly settle?: (state: State, at: Context) => State | undefined;
   /** Where enter can't be taken back: a second enter within a quarter second is a bounce. */
   readonly confirms?: (state: State, at: Context) => boolean;
+  /**
+   * What the big key would do now, as a word that only is another one where it would do something else; nothing
+   * where it notes nothing. A press that was typed before this was seen is not taken.
+   */
+  readonly underThumb?: (state: State, at: Context) => string | undefined;
 };
 
 export type Widget = 'menu' | 'text';

@@ -68,6 +68,8 @@ export type Services = {
   readonly example: () => Loaded;
   readonly create: (build: NewBuild) => Loaded;
   readonly save: (build: Build) => SaveResult;
+  /** Whether the key at hand was typed before the picture that is seen now was painted. */
+  readonly isTypedAhead: () => boolean;
   readonly bell: () => void;
   /** What the window is called. */
   readonly title: (text: string) => void;

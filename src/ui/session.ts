@@ -10,6 +10,7 @@ import { alarms, contextOf, isTooSmall, type Program } from './program.js';
 import type { Ask, Key, ShelfLine, Size } from './screen.js';
 import type { Services } from './services.js';
 import type { Look } from './theme.js';
+import { isBlind, NOT_TAKEN } from './typed-ahead.js';
 
 export type Start = {
   readonly services: Services;
@@ -36,6 +37,8 @@ export class Session {
   readonly #start: Start;
   #program: Program;
   #clocks: Clocks;
+  /** The program as it was seen when the keys that come now were typed. */
+  #seen: Program;
   readonly #listeners = new Set<() => void>();
 
   constructor(start: Start) {
@@ -48,6 +51,7 @@ export class Session {
       (program, ask) => perform(program, ask, start),
       open,
     );
+    this.#seen = this.#program;
   }
 
   readonly subscribe = (listener: () => void): (() => void) => {
@@ -62,6 +66,7 @@ export class Session {
     const { services } = this.#start;
     const now = this.#atThisMoment({ ...this.#program, notice: undefined });
     const before = this.#retried({ ...now, lastKeyMs: now.nowMs });
+    if (!services.isTypedAhead()) this.#seen = this.#program;
     const worksHere = asksToWorkHere(before, key);
     this.#show(
       worksHere ? workHere(before, services) : this.#pressed(lookedAgain(before, services), key),
@@ -110,6 +115,7 @@ export class Session {
 
   #pressed(program: Program, key: Key): Program {
     if (key.name === 'tab' && hasRinging(program)) return this.#hushed(program);
+    if (isBlind(key, program, this.#seen)) return { ...program, notice: NOT_TAKEN };
     const page = topPage(program);
     const at = contextOf(program);
     if (key.name === 'enter' && page.confirms(at) && isBounce(program)) return program;

@@ -27,6 +27,7 @@ export class Bench {
   lines: readonly ShelfLine[] = [];
   saving: SaveResult = { ok: true };
   held = false;
+  typedAhead = false;
   readonly saved: Workbook[] = [];
   readonly created: Workbook[] = [];
   readonly titles: string[] = [];
@@ -69,6 +70,7 @@ export class Bench {
       if (this.saving.ok) this.saved.push(workbook);
       return this.saving;
     },
+    isTypedAhead: () => this.typedAhead,
     bell: () => {
       this.bells += 1;
     },
@@ -120,6 +122,8 @@ export type ProgramOptions = {
   readonly askFor?: (key: Key, bench: Bench) => readonly Ask[];
   readonly confirms?: boolean;
   readonly recipes?: Start['recipes'];
+  /** Real ones in place of the bare ones. */
+  readonly screens?: Partial<Screens>;
 };
 
 /** The program on a bench of the test's own: home, interview and keys are real. */
@@ -140,6 +144,7 @@ export function programOn(options: ProgramOptions = {}) {
     mistake: made('mistake'),
     measure: made('measure'),
     day: made('day'),
+    ...options.screens,
   };
   const session = new Session({
     services: bench.services,

@@ -43,4 +43,5 @@ export const measureScreen: Screen<MeasureState> = {
   view: View,
   hints,
   confirms: ({ stage }) => stage.kind === 'answer',
+  underThumb: ({ stage }) => (stage.kind === 'answer' ? 'answer' : undefined),
 };

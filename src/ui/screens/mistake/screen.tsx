@@ -45,4 +45,5 @@ export const mistakeScreen: Screen<MistakeState> = {
   view: View,
   hints,
   confirms: ({ stage }) => stage.kind === 'answer',
+  underThumb: ({ stage }) => (stage.kind === 'answer' ? 'answer' : undefined),
 };

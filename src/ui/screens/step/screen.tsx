@@ -9,6 +9,7 @@ import { PHASE } from './phase-words.js';
 import { press } from './press.js';
 import { open, type StepState, shownStep } from './state.js';
 import { StepPane } from './step-pane.js';
+import { underThumb } from './under-thumb.js';
 
 type ViewProps = { readonly state: StepState; readonly at: Context };
 
@@ -38,6 +39,7 @@ export const stepScreen: Screen<StepState> = {
   press,
   view: View,
   hints,
+  underThumb,
   stepSeen: (state, { build }) => build && shownStep(state, build)?.id,
   widget: ({ pane }) => (pane.kind === 'note' ? 'text' : undefined),
 };
