@@ -1,7 +1,7 @@
 import type { Mm } from '../measure/quantities.js';
 import { fromUnits } from '../measure/round.js';
 import type { CutBoard, CuttingPlan } from '../solve/cutting/problem.js';
-import { inCuttingOrder } from './cutting-order.js';
+import { inCuttingOrder, turnsOf } from './cutting-order.js';
 import type { BoughtBoard, CutRow } from './plan.js';
 import type { SectionProblem } from './purchase-problem.js';
 
@@ -12,6 +12,7 @@ export function boughtBoards(
   rows: readonly CutRow[],
 ): readonly BoughtBoard[] {
   const lengthByMark = new Map(rows.map(row => [row.mark, row.length.value]));
+  const turns = turnsOf(rows);
   const ordered = [...plan.boards].sort(
     (a, b) => longestCut(b, lengthByMark) - longestCut(a, lengthByMark),
   );
@@ -23,7 +24,7 @@ export function boughtBoards(
       number: at + 1,
       length: from.length,
       onHand: from.onHand,
-      cuts: inCuttingOrder(pieces),
+      cuts: inCuttingOrder(pieces, turns),
       offcut: fromUnits(board.offcut),
       slack: slackOf(asked, board),
     };

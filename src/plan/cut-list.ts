@@ -5,7 +5,7 @@ import type { Display, Mm } from '../measure/quantities.js';
 import { snap } from '../measure/round.js';
 import type { Model, Part } from '../model/part.js';
 import { mirrorSignature, signature } from '../model/signature.js';
-import type { CutRow } from './plan.js';
+import type { Untimed } from './cut-stops.js';
 
 /** A row of the cut list before its notches are described. */
 export type Batch = {
@@ -87,7 +87,7 @@ export function markAt(at: number): string {
 }
 
 /** Rows of the cut list; lengths on the marking grid. */
-export function cutList(all: readonly Batch[], display: Display): readonly CutRow[] {
+export function cutList(all: readonly Batch[], display: Display): readonly Untimed[] {
   const markBySignature = new Map(all.map(batch => [batch.signature, batch.mark]));
   return all.map(({ mark, parts, signature: own, asCut }) => {
     const first = firstOf(parts);

@@ -4,7 +4,6 @@ import { stepsAgain } from './advice.js';
 import { boardLines } from './board-lines.js';
 import { boardsNamed, type NamedBoard, numbered } from './boards-named.js';
 import { markLine } from './cut-steps.js';
-import { asSawn } from './cutting-order.js';
 import type { Step, StepSetting } from './plan.js';
 import { boardName, type Rack, type RackBoard } from './rack.js';
 import { type Bench, rackNow } from './rack-now.js';
@@ -114,11 +113,9 @@ function rackLines(
 ): readonly StepSetting[] {
   const { display } = bench.setting;
   const { kerf } = rack;
-  const order = cutStepsOf(bench.plan).flatMap(({ rows }) => rows.map(({ mark }) => mark));
   const boards = used.map(board => {
     const slack: Mm = fromUnits(slackOn(board, rack));
-    const cuts = asSawn(board.cuts, order);
-    return { ...benchNamed(board), slack, cuts, left: Math.max(0, slack - kerf) };
+    return { ...benchNamed(board), slack, cuts: board.cuts, left: Math.max(0, slack - kerf) };
   });
   return boardLines(boards, marks, { kerf, display });
 }

@@ -4,8 +4,7 @@ import { listWords } from '../text/list.js';
 import { plural } from '../text/plural.js';
 import { boardLines } from './board-lines.js';
 import { boardsNamed, groupedBy, type NamedBoard, numbered } from './boards-named.js';
-import { boardsBegun, type CutStop, cutStops, marksAsSawn } from './cut-stops.js';
-import { asSawn } from './cutting-order.js';
+import { boardsBegun, type CutStop, cutStops } from './cut-stops.js';
 import type { BoughtBoard, CutRow, Step, StepSetting } from './plan.js';
 import { cutMinutes } from './step-minutes.js';
 import type { Worked } from './steps.js';
@@ -16,7 +15,6 @@ import type { Worked } from './steps.js';
  */
 export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly Step[] {
   const stops = cutStops(worked);
-  const order = marksAsSawn(stops);
   const first = stops.findIndex(stop => stop.rule === rule);
   const own = stops.filter(stop => stop.rule === rule);
   return own.map((setting, at) => {
@@ -34,7 +32,7 @@ export function cutSteps(rule: StepRule, bare: Step, worked: Worked): readonly S
       settings: [
         { name: 'Stop', text: length },
         ...setting.rows.map(it => fromBoards(it, boards)),
-        ...stopLines(setting, order, worked),
+        ...stopLines(setting, worked),
       ],
       tally: { of: 'piece', count: bright.length },
       bright,
@@ -82,11 +80,7 @@ function fromBoards(
 }
 
 /** What may be skipped for knots on the boards of a stop, and what has to be clamped there. */
-function stopLines(
-  { rows }: CutStop,
-  order: readonly string[],
-  { purchases, display }: Worked,
-): readonly StepSetting[] {
+function stopLines({ rows }: CutStop, { purchases, display }: Worked): readonly StepSetting[] {
   const marks = new Set(rows.map(({ row }) => row.mark));
   const [{ row }] = rows;
   const purchase = purchases.find(it => it.section === row.section);
@@ -96,7 +90,7 @@ function stopLines(
     .map(({ number, slack, cuts, offcut }) => ({
       ...(purchase.boards.length === 1 ? { name: '' } : numbered(number)),
       slack,
-      cuts: asSawn(cuts, order),
+      cuts,
       left: offcut,
     }));
   const { kerf } = purchase;

@@ -1,27 +1,38 @@
 import { sameLength } from '../measure/tolerance.js';
+import type { Model } from '../model/part.js';
 import type { Scope } from '../recipe/evaluate.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { inSawOrder } from './cutting-order.js';
 import type { BoughtBoard, CutRow } from './plan.js';
-import type { ToSaw } from './saw-order.js';
 import { selectParts } from './select.js';
 import { applies } from './step-values.js';
 
-/** Pieces of one section and length that a step cuts at one setting of the stop. */
-export type CutStop = {
-  readonly rule: StepRule;
-  readonly rows: readonly [Own, ...Own[]];
+/** A row before it is known when it comes to the saw. */
+export type Untimed = Omit<CutRow, 'turn'>;
+
+/** What is cut, and by which steps. */
+type ToSaw<R extends Untimed> = {
+  readonly cutList: readonly R[];
+  readonly rules: readonly StepRule[];
+  readonly model: Model;
+  readonly scope: Scope;
 };
 
-type Own = { readonly row: CutRow; readonly pieces: readonly string[] };
+/** Pieces of one section and length that a step cuts at one setting of the stop. */
+export type CutStop<R extends Untimed = CutRow> = {
+  readonly rule: StepRule;
+  readonly rows: readonly [Own<R>, ...Own<R>[]];
+};
+
+type Own<R extends Untimed> = { readonly row: R; readonly pieces: readonly string[] };
 
 /** Every setting of the stop, in the order in which the steps of this recipe come to them. */
-export function cutStops({
+export function cutStops<R extends Untimed>({
   rules,
   model,
   cutList,
   scope,
-}: ToSaw & { readonly scope: Scope }): readonly CutStop[] {
+}: ToSaw<R>): readonly CutStop<R>[] {
   return rules
     .filter(({ cuts, when }) => cuts.length > 0 && applies(when, scope))
     .flatMap(rule => {
@@ -30,8 +41,11 @@ export function cutStops({
     });
 }
 
-function stopsOf(rows: readonly CutRow[], wanted: ReadonlySet<string>): readonly CutStop['rows'][] {
-  const stops: [Own, ...Own[]][] = [];
+function stopsOf<R extends Untimed>(
+  rows: readonly R[],
+  wanted: ReadonlySet<string>,
+): readonly CutStop<R>['rows'][] {
+  const stops: [Own<R>, ...Own<R>[]][] = [];
   for (const row of rows) {
     const pieces = row.pieces.filter(id => wanted.has(id));
     if (pieces.length === 0) continue;
@@ -42,13 +56,15 @@ function stopsOf(rows: readonly CutRow[], wanted: ReadonlySet<string>): readonly
   return inSawOrder(stops, ([first]) => first.row);
 }
 
-function atOneStop(a: CutRow, b: CutRow): boolean {
+function atOneStop(a: Untimed, b: Untimed): boolean {
   return a.section === b.section && sameLength(a.length.value, b.length.value);
 }
 
-/** The marks as they come to the saw, each where its first piece does. */
-export function marksAsSawn(stops: readonly CutStop[]): readonly string[] {
-  return [...new Set(stops.flatMap(({ rows }) => rows.map(({ row }) => row.mark)))];
+/** The rows of the cut list with their turn at the saw, each where its first piece comes; what no step cuts is last. */
+export function withTurns(about: ToSaw<Untimed>): readonly CutRow[] {
+  const cut = cutStops(about).flatMap(({ rows }) => rows.map(({ row }) => row));
+  const turns = [...new Set([...cut, ...about.cutList].map(({ mark }) => mark))];
+  return about.cutList.map(row => ({ ...row, turn: turns.indexOf(row.mark) + 1 }));
 }
 
 /**

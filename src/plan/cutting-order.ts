@@ -13,24 +13,23 @@ export function isShortToHold(length: Mm): boolean {
   return lessThan(length, TO_HOLD);
 }
 
-type Sawn = { readonly length: Mm };
+/** When the pieces of a mark come to the saw. */
+export type Turns = ReadonlyMap<string, number>;
 
-/**
- * Pieces in the order of sawing, of a board or of all: those too short to be held first, while there is a long
- * board to hold; then the others, so that the last bit of a board is one of them. In both, longest first. A board for
- * 48 in, 15 in and three times 3-1/2 in gives the three first and the 15 in last.
- */
-export function inCuttingOrder<C extends Sawn>(cuts: readonly C[]): readonly C[] {
-  return cuts.toSorted((a, b) => compareLengths(a.length, b.length));
+export function turnsOf(rows: readonly { readonly mark: string; readonly turn: number }[]): Turns {
+  return new Map(rows.map(({ mark, turn }) => [mark, turn]));
 }
 
-/** Pieces of a board in the order in which the steps of a build come to their marks; what no step cuts stands last. */
-export function asSawn<C extends { readonly mark: string }>(
+/**
+ * Pieces of a board, or of all, in the order in which the stops come: so they are sawn, and so they lie along the
+ * board from its squared end.
+ */
+export function inCuttingOrder<C extends { readonly mark: string }>(
   cuts: readonly C[],
-  order: readonly string[],
+  turns: Turns,
 ): readonly C[] {
-  const at = ({ mark }: C) => (order.includes(mark) ? order.indexOf(mark) : order.length);
-  return cuts.toSorted((a, b) => at(a) - at(b));
+  const turn = ({ mark }: C) => turns.get(mark) ?? 0;
+  return cuts.toSorted((a, b) => turn(a) - turn(b));
 }
 
 function compareLengths(a: Mm, b: Mm): number {
@@ -39,7 +38,11 @@ function compareLengths(a: Mm, b: Mm): number {
 
 type OfSection = { readonly section: string; readonly length: { readonly value: Mm } };
 
-/** Settings of the stop in the order of sawing, section by section as they come. */
+/**
+ * Settings of the stop in the order of sawing, section by section as they come: those too short to be held first,
+ * while there is a long board to hold; then the others, so that the last bit of a board is one of them. In both,
+ * longest first. Of 48 in, 15 in and 3-1/2 in the 3-1/2 in come first and the 15 in last.
+ */
 export function inSawOrder<T>(settings: readonly T[], of: (setting: T) => OfSection): readonly T[] {
   const sections = [...new Set(settings.map(setting => of(setting).section))];
   return settings.toSorted((one, other) => {
@@ -50,7 +53,7 @@ export function inSawOrder<T>(settings: readonly T[], of: (setting: T) => OfSect
 }
 
 /** Pieces of a board in the order of sawing, and what is left behind the last of them. */
-export type Row = { readonly cuts: readonly Sawn[]; readonly left: Mm };
+export type Row = { readonly cuts: readonly { readonly length: Mm }[]; readonly left: Mm };
 
 /** Which pieces, by their places in the row, are parted where neither they nor the rest are long enough to be held. */
 export function heldByClamps({ cuts, left }: Row, kerf: Mm): readonly number[] {

@@ -1,6 +1,6 @@
 import type { Mm } from '../measure/quantities.js';
 import { atMost } from '../measure/tolerance.js';
-import { inCuttingOrder } from './cutting-order.js';
+import { inCuttingOrder, type Turns } from './cutting-order.js';
 import type { Purchase } from './plan.js';
 
 /** Pieces of one mark that find no wood. */
@@ -11,8 +11,14 @@ export type Unfound = { readonly mark: string; readonly length: Mm; readonly cou
  * from the boards that the plan names. Two boards of 96 in are planned as 60 + 34 and 48 + 46: taken as they come, 60 and
  * 48 in would be cut first and 34 in after them, from the board that has just room for 46.
  */
-export function unfoundAsTheyCome({ boards, kerf, trim }: Purchase): readonly Unfound[] {
-  const pieces = inCuttingOrder(boards.flatMap(({ cuts }) => cuts));
+export function unfoundAsTheyCome(
+  { boards, kerf, trim }: Purchase,
+  turns: Turns,
+): readonly Unfound[] {
+  const pieces = inCuttingOrder(
+    boards.flatMap(({ cuts }) => cuts),
+    turns,
+  );
   const left = boards.map(({ length }) => length - trim - kerf);
   const unfound = new Map<string, Unfound>();
   for (const { mark, length } of pieces) {

@@ -82,7 +82,7 @@ export function makePlan(
       weight: weightFigure(model, setting),
       sizes: sizeLines(out.sizes),
       ...sawn,
-      sawOrder: sawOrder(worked),
+      sawOrder: sawOrder(sawn.cutList),
       cost: costFigure(sawn.purchases),
       spacing,
       screws,

@@ -4,6 +4,7 @@ import type { Mm } from '../measure/quantities.js';
 import { sameLength } from '../measure/tolerance.js';
 import { boughtCount, buyLines } from './buy-lines.js';
 import { cutBoard, holdsItsCuts } from './cut-board.js';
+import { inCuttingOrder, turnsOf } from './cutting-order.js';
 import type { KeptBoards, KeptSection } from './kept-boards.js';
 import type { BoughtBoard, CutRow, Purchase } from './plan.js';
 import { type SectionProblem, sectionProblem } from './purchase-problem.js';
@@ -43,7 +44,10 @@ function onKeptBoards(
   const asked = sectionProblem(rows, purchase.section, setting);
   if (!isCutFrom(kept, rows) || !isThere(kept, purchase, asked)) return undefined;
   if (!kept.boards.every(board => holdsItsCuts(board, purchase))) return undefined;
-  const boards = kept.boards.map((board, at) => cutBoard({ number: at + 1, ...board }, purchase));
+  const turns = turnsOf(rows);
+  const boards = kept.boards.map(({ cuts, ...board }, at) =>
+    cutBoard({ number: at + 1, ...board, cuts: inCuttingOrder(cuts, turns) }, purchase),
+  );
   if (purchase.ripped !== undefined) return { ...purchase, boards };
   const { spare: _, ...rest } = purchase;
   const spare = spareFor(asked, boards);
@@ -81,13 +85,20 @@ function isAsKept({ boards, ripped }: Purchase, kept: KeptSection): boolean {
         onHand === other.onHand &&
         sameLength(length, other.length) &&
         cuts.length === other.cuts.length &&
-        cuts.every((cut, i) => isSameCut(cut, other.cuts[i]))
+        haveSameCuts(cuts, other.cuts)
       );
     })
   );
 }
 
 type Cut = BoughtBoard['cuts'][number];
+
+/** In what order a board is sawn is the matter of the steps, and not of what comes from it. */
+function haveSameCuts(some: readonly Cut[], others: readonly Cut[]): boolean {
+  const sorted = (cuts: readonly Cut[]) => cuts.toSorted((a, b) => a.mark.localeCompare(b.mark));
+  const theirs = sorted(others);
+  return sorted(some).every((cut, at) => isSameCut(cut, theirs[at]));
+}
 
 function isSameCut(cut: Cut, other: Cut | undefined): boolean {
   return other !== undefined && cut.mark === other.mark && sameLength(cut.length, other.length);

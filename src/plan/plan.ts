@@ -83,6 +83,8 @@ export type CutRow = {
   readonly thickness: Figure;
   readonly length: Figure;
   readonly count: number;
+  /** When it comes to the saw among all rows, from 1; its pieces stand on their boards in that order. */
+  readonly turn: number;
   /** Ids of rows in `notches`. */
   readonly notches: readonly string[];
   /** Mark of the piece that is its mirror image, where there is one. */

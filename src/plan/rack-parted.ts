@@ -26,7 +26,7 @@ export function partedRack(rack: Rack, place: number, bad: Bad, display: Display
   const longestFirst = board.cuts.toSorted((a, b) => b.length - a.length);
   const filled = longestFirst.reduce((now, cut) => {
     const at = now.findIndex(it => roomOn(it, rack) >= toUnits(cut.length, 'up'));
-    return now.map((it, number) => (number === at ? withCut(it, cut) : it));
+    return now.map((it, number) => (number === at ? withCut(it, cut, rack) : it));
   }, stretches);
   const lost = stretches.length === 0 ? [...rack.lost, board] : rack.lost;
   return { ...rack, boards: rack.boards.toSpliced(place, 1, ...filled), lost };

@@ -25,8 +25,8 @@ function usedOf(board: RackBoard, { kerf, trim }: Rack): number {
 }
 
 /** The board with one more piece to cut, in the order of sawing. */
-export function withCut(board: RackBoard, cut: RackCut): RackBoard {
-  return { ...board, cuts: inCuttingOrder([...board.cuts, cut]) };
+export function withCut(board: RackBoard, cut: RackCut, { turns }: Rack): RackBoard {
+  return { ...board, cuts: inCuttingOrder([...board.cuts, cut], turns) };
 }
 
 /** The rack with every one of these pieces on a board, the other cuts as they were; nothing if one does not fit. */
@@ -38,7 +38,8 @@ export function placedBeside(rack: Rack, pieces: readonly Needed[]): Rack | unde
   for (const cut of single) {
     const at = bestPlace(now, cut.length);
     if (at === undefined) return undefined;
-    now = { ...now, boards: now.boards.map((it, i) => (i === at ? withCut(it, cut) : it)) };
+    const boards = now.boards.map((it, i) => (i === at ? withCut(it, cut, rack) : it));
+    now = { ...now, boards };
   }
   return now;
 }

@@ -98,14 +98,14 @@ function withPlan(rack: Rack, plan: CuttingPlan, { needed, setting }: Open): Sha
     (board?.cuts ?? []).map(mark => ({ mark, length: lengthOf.get(mark) ?? 0 }));
   const old = rack.boards.map((board, at) => {
     const more = cutsOf(plan.boards.find(({ stock }) => stock === `rack-${at}`));
-    return { ...board, cuts: inCuttingOrder([...board.cuts, ...more]) };
+    return { ...board, cuts: inCuttingOrder([...board.cuts, ...more], rack.turns) };
   });
   const bought = plan.boards.flatMap((board): RackBoard[] => {
     const store = rack.asked.stock.get(board.stock);
     if (store === undefined || board.stock.startsWith('rack-')) return [];
     const cost = rack.asked.problem.stock.find(({ id }) => id === board.stock)?.cost ?? 0;
     const bought = rack.asked.priced ? cost : 0;
-    const cuts = inCuttingOrder(cutsOf(board));
+    const cuts = inCuttingOrder(cutsOf(board), rack.turns);
     return [toBuy({ length: store.length, cuts, bought }, setting.display)];
   });
   const missing = plan.missing.flatMap(({ piece, count }) =>

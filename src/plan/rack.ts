@@ -1,6 +1,7 @@
 import { formatBoardLength } from '../measure/format-length.js';
 import type { Cents, Display, Mm } from '../measure/quantities.js';
 import { sameLength } from '../measure/tolerance.js';
+import { inCuttingOrder, type Turns, turnsOf } from './cutting-order.js';
 import type { Plan, Purchase } from './plan.js';
 import { type SectionProblem, sectionProblem } from './purchase-problem.js';
 import type { Setting } from './setting.js';
@@ -39,6 +40,8 @@ export type Rack = {
   readonly boards: readonly RackBoard[];
   /** Boards of which nothing is sound: nothing comes from them any more, and they are paid for all the same. */
   readonly lost: readonly RackBoard[];
+  /** When the pieces come to the saw. */
+  readonly turns: Turns;
   /** What the store sells, as a cutting problem, with the boards that were on hand at first. */
   readonly asked: SectionProblem;
 };
@@ -75,7 +78,8 @@ export function plannedRack(
   );
   const spares = [...sparesOf(purchase, asked, setting), ...spareStrips(purchase, setting)];
   const boards = [...there, ...spares, ...besidesOf(purchase, setting)];
-  return { section, kerf: purchase.kerf, trim: purchase.trim, boards, lost: [], asked };
+  const { kerf, trim } = purchase;
+  return { section, kerf, trim, boards, lost: [], turns: turnsOf(rows), asked };
 }
 
 /** What measured lengths ask for and nobody has entered as bought. */
@@ -224,7 +228,9 @@ export function relabeled(rack: Rack, needed: readonly Needed[]): Rack {
       const label = mark ?? take(other(length));
       return label === undefined ? [] : [{ mark: label, length }];
     });
-    return hasMarksOf(board.cuts, now) ? board : { ...board, cuts: now };
+    return hasMarksOf(board.cuts, now)
+      ? board
+      : { ...board, cuts: inCuttingOrder(now, rack.turns) };
   });
   return { ...rack, boards };
 }

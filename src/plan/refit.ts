@@ -101,7 +101,10 @@ type Begun = { readonly isSawn: (cut: Cut) => boolean; readonly rack: Rack };
 /** A board of which these pieces are sawn and those are still to be. */
 function begun(board: RackBoard, cuts: readonly Cut[], { isSawn, rack }: Begun): RackBoard {
   const own = cuts.filter(isSawn);
-  const open = inCuttingOrder(cuts.filter(cut => !isSawn(cut)));
+  const open = inCuttingOrder(
+    cuts.filter(cut => !isSawn(cut)),
+    rack.turns,
+  );
   const whole: RackBoard = { ...board, cuts: bare([...own, ...open]) };
   return own.reduce(now => sawnFrom(now, 0, rack), whole);
 }

@@ -80,7 +80,10 @@ function servedBy(
       const given = others.map(it =>
         it === giver ? { ...it, cuts: it.cuts.toSpliced(at, 1) } : it,
       );
-      const placed = placedBeside({ ...rack, boards: [...given, withCut(remains, cut)] }, open);
+      const placed = placedBeside(
+        { ...rack, boards: [...given, withCut(remains, cut, rack)] },
+        open,
+      );
       if (placed !== undefined) return { rack: placed, serves: { ...serves, count: 1 } };
     }
   }

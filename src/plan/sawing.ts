@@ -4,6 +4,7 @@ import type { Assembly, NotchRule, Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
 import { type AtBench, keptFrom } from './as-cut.js';
 import { type Batch, batches, cutList, type Kept } from './cut-list.js';
+import { type Untimed, withTurns } from './cut-stops.js';
 import type { KeptBoards } from './kept-boards.js';
 import { type MeasureRow, measureRows } from './measures.js';
 import { notchNames, notchRows } from './notch-rows.js';
@@ -128,14 +129,17 @@ function rowsOf(recipe: Recipe, { out, kept, setting }: RowsOf) {
   const { display } = setting;
   const alike = batches(out.model, kept);
   const notches = notchRows(alike, notchNames(notchRules(recipe)), display);
-  return { alike, notches, rows: withNotches(cutList(alike, display), notches) };
+  const rows = withNotches(cutList(alike, display), notches);
+  const { model, scope } = out;
+  const turned = withTurns({ cutList: rows, rules: recipe.steps, model, scope });
+  return { alike, notches, rows: turned };
 }
 
 function notchRules(recipe: Recipe): readonly NotchRule[] {
   return [recipe.whole, ...recipe.assemblies].flatMap((assembly: Assembly) => assembly.notches);
 }
 
-function withNotches(rows: readonly CutRow[], notches: readonly NotchRow[]): readonly CutRow[] {
+function withNotches(rows: readonly Untimed[], notches: readonly NotchRow[]): readonly Untimed[] {
   return rows.map(row => ({
     ...row,
     notches: notches.filter(notch => notch.mark === row.mark).map(notch => notch.id),

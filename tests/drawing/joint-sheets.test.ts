@@ -36,6 +36,7 @@ function rowOf(mark: string, otherHand?: string): CutRow {
     thickness: none,
     length: none,
     count: 2,
+    turn: 1,
     notches: [],
     ...(otherHand === undefined ? {} : { otherHand }),
   };

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { inches, toInches } from '../../src/measure/inch.js';
 import { alongBoard } from '../../src/plan/board-bars.js';
+import { turnsOf } from '../../src/plan/cutting-order.js';
 import { unfoundAsTheyCome } from '../../src/plan/keep-numbers.js';
 import { boardsPage } from '../../src/plan/pages/boards-page.js';
 import { cutPage } from '../../src/plan/pages/cut-page.js';
@@ -24,10 +25,15 @@ const PAIRS: RackInTest = {
   store: [[96, 748]],
 };
 
+/** Marks in the order in which they come to the saw. */
+function turns(...marks: readonly string[]) {
+  return turnsOf(marks.map((mark, at) => ({ mark, turn: at + 1 })));
+}
+
 describe('which board a piece is cut from', () => {
   // By hand: room 95-5/8 in. A leaves 35-1/2, B leaves 46-1/2 in. As they come, C takes 46 of those, and D fits the 35-1/2.
   test('does not matter where they come out of any board as it comes', () => {
-    expect(unfoundAsTheyCome(purchaseOf(PAIRS))).toEqual([]);
+    expect(unfoundAsTheyCome(purchaseOf(PAIRS), turns('A', 'B', 'C', 'D'))).toEqual([]);
   });
 
   // By hand: three of 30 in fill the first board, 31 + 31 + 29 in the second. Longest first, both of 31 in come out of
@@ -42,9 +48,11 @@ describe('which board a piece is cut from', () => {
       slack: 0,
     }));
     const purchase = { ...purchaseOf(PAIRS), boards };
-    expect(unfoundAsTheyCome(purchase).map(({ mark, count }) => `${count} x ${mark}`)).toEqual([
-      '1 x M29',
-    ]);
+    expect(
+      unfoundAsTheyCome(purchase, turns('M31', 'M30', 'M29')).map(
+        ({ mark, count }) => `${count} x ${mark}`,
+      ),
+    ).toEqual(['1 x M29']);
   });
 });
 

@@ -19,6 +19,7 @@ function row(mark: string, length: number, count: number, section = '2x4'): CutR
     thickness: figure(inches(1.5)),
     length: figure(length),
     count,
+    turn: 1,
     notches: [],
   };
 }

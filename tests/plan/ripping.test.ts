@@ -119,6 +119,7 @@ function row(mark: string, length: number, count: number, section: string): CutR
     thickness: figure(inches(0.75)),
     length: figure(inches(length)),
     count,
+    turn: 1,
     notches: [],
   };
 }

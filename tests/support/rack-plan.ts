@@ -1,6 +1,7 @@
 import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { COMPUTED } from '../../src/measure/figure.js';
 import { inches } from '../../src/measure/inch.js';
+import { inSawOrder } from '../../src/plan/cutting-order.js';
 import type { CutRow, Plan, Step } from '../../src/plan/plan.js';
 import { purchases } from '../../src/plan/purchases.js';
 import { type Setting, settingOf } from '../../src/plan/setting.js';
@@ -34,10 +35,12 @@ export function settingFor({ store, onHand = [] }: Omit<RackInTest, 'pieces'>): 
   };
 }
 
-/** A plan that cuts these pieces, one step for each length, longest first. */
+/** A plan that cuts these pieces, one step for each length, in the order of sawing. */
 export function rackPlan(about: RackInTest): { readonly plan: Plan; readonly setting: Setting } {
   const setting = settingFor(about);
-  const cutList = about.pieces.map(rowOf);
+  const rows = about.pieces.map(rowOf);
+  const order = inSawOrder(rows, row => row);
+  const cutList = rows.map(row => ({ ...row, turn: order.indexOf(row) + 1 }));
   const plan: Plan = {
     ...smallPlan(),
     cutList,
@@ -121,7 +124,7 @@ export function parting(
   return { ...soFar, rackChanges: [...before.rackChanges, change] };
 }
 
-function rowOf([mark, length, count, name = `Part ${mark}`]: PieceInTest): CutRow {
+function rowOf([mark, length, count, name = `Part ${mark}`]: PieceInTest): Omit<CutRow, 'turn'> {
   return {
     mark,
     name,
@@ -137,7 +140,8 @@ function rowOf([mark, length, count, name = `Part ${mark}`]: PieceInTest): CutRo
 }
 
 function stepsOf(rows: readonly CutRow[]): readonly Step[] {
-  const lengths = [...new Set(rows.map(row => row.length.value))].sort((a, b) => b - a);
+  const inTurn = rows.toSorted((a, b) => a.turn - b.turn);
+  const lengths = [...new Set(inTurn.map(row => row.length.value))];
   return lengths.map(length => {
     const bright = rows.filter(row => row.length.value === length).flatMap(row => row.pieces);
     return step(`cut-boards/2x4@${length.toFixed(2)}`, {

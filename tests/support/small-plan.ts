@@ -218,6 +218,7 @@ export function smallPlan(): Plan {
         thickness: told(inches(1.5), 'mm', 'dressed 2x4'),
         length: told(inches(45), 'mm', '48 in less two posts of 1-1/2 in'),
         count: 2,
+        turn: 1,
         notches: [],
       },
     ],

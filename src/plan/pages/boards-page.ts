@@ -19,11 +19,18 @@ export function boardsPage(plan: Plan): Page {
       ...woodBlocks(plan),
       { kind: 'table', table: withoutEmptyColumns(buyTable(plan)) },
       ...totalBlocks(plan),
+      ...(plan.purchases.length === 0 ? [] : [ORDER]),
       ...plan.purchases.flatMap(purchase => sectionBlocks(purchase, plan)),
       ...slackBlocks(plan),
     ],
   };
 }
+
+/** A sawyer who marks along a board goes by its drawing. */
+const ORDER: Block = {
+  kind: 'words',
+  text: 'On each board the pieces stand in the order of sawing, from its squared end.',
+};
 
 /** One line for each length of each section, also for a spreadsheet. */
 export function buyTable(plan: Plan) {

@@ -2,7 +2,7 @@ import { formatLength } from '../../measure/format-length.js';
 import { snap } from '../../measure/round.js';
 import type { Block } from '../../text/page.js';
 import { alongBoard, groupAlike, isCutAlike } from '../board-bars.js';
-import { isShortToHold, TO_HOLD } from '../cutting-order.js';
+import { isShortToHold, TO_HOLD, turnsOf } from '../cutting-order.js';
 import { unfoundAsTheyCome } from '../keep-numbers.js';
 import type { Plan, Purchase, StopSetting } from '../plan.js';
 
@@ -24,20 +24,23 @@ export function sawBlocks(plan: Plan): readonly Block[] {
   ];
 }
 
-/** Why the order is what it is, where pieces too short to be held are among them. */
+/** Why the order is what it is, where pieces too short to be held come before all others of their section. */
 function orderWords({ sawOrder, display }: Plan): readonly string[] {
   const isShort = (setting: StopSetting) => isShortToHold(setting.length.value);
-  if (!sawOrder.some(isShort) || sawOrder.every(isShort)) return [];
+  const isLate = (setting: StopSetting, at: number) =>
+    isShort(setting) &&
+    sawOrder.slice(0, at).some(it => it.section === setting.section && !isShort(it));
+  if (!sawOrder.some(isShort) || sawOrder.every(isShort) || sawOrder.some(isLate)) return [];
   return [
     `Pieces under ${formatLength(TO_HOLD, display)} come first, while there is a long board to hold; then the longest first.`,
   ];
 }
 
 /** Cutting board by board saves wood where the pieces would not come out of any board as it comes. */
-function numberWords(purchase: Purchase, { display }: Plan): readonly string[] {
+function numberWords(purchase: Purchase, { cutList, display }: Plan): readonly string[] {
   const { section, boards } = purchase;
   if (boards.length < 2) return [];
-  const unfound = unfoundAsTheyCome(purchase);
+  const unfound = unfoundAsTheyCome(purchase, turnsOf(cutList));
   if (unfound.length === 0)
     return [
       `${section}: take each piece from the lowest number that still has room, in the order of the list.`,

@@ -22,7 +22,7 @@ const SIZES: Readonly<Record<string, readonly [number, number]>> = {
   '1x2': [0.75, 1.5],
 };
 
-function row([mark, length, count, section]: Told): CutRow {
+function row([mark, length, count, section]: Told, turn: number): CutRow {
   const [thickness = 0, width = 0] = SIZES[section] ?? [];
   return {
     mark,
@@ -34,6 +34,7 @@ function row([mark, length, count, section]: Told): CutRow {
     thickness: figure(thickness),
     length: figure(length),
     count,
+    turn,
     notches: [],
   };
 }
@@ -44,10 +45,10 @@ function planWith(cents: boolean): Plan {
     cents ? { ...offer, cents: price } : offer;
   const bought = purchases(
     [
-      row(['A', 48, 2, '2x4']),
-      row(['B', 21, 4, '2x4']),
-      row(['C', 34.5, 6, '2x4']),
-      row(['K', 40, 6, '1x2']),
+      row(['A', 48, 2, '2x4'], 1),
+      row(['B', 21, 4, '2x4'], 3),
+      row(['C', 34.5, 6, '2x4'], 2),
+      row(['K', 40, 6, '1x2'], 4),
     ],
     {
       ...settingOf({}, SIXTEENTHS),
