@@ -1,4 +1,5 @@
 import { type AgeBand, needsCompany, toolRight } from '../materials/helper-ages.js';
+import type { GlueUpRow } from './glue-rows.js';
 import type { Step } from './plan.js';
 import { type Crew, lastingOf } from './step-lasts.js';
 
@@ -24,14 +25,18 @@ export function helperPart(
  * The build as these people do it: who does each step, and how long it keeps them. Before the first saw the care for
  * young helpers is read aloud where there is one.
  */
-export function withCrew(build: readonly Step[], crew: Crew): readonly Step[] {
+export function withCrew(
+  build: readonly Step[],
+  crew: Crew,
+  glueUps: readonly GlueUpRow[],
+): readonly Step[] {
   const { helper } = crew;
   const young = helper !== undefined && helper !== 'grown';
   const first = build.find(({ phase }) => phase === 'cut');
   return build.map(step => ({
     ...step,
     ...helperPart(step, helper),
-    minutes: lastingOf(step, { crew, build }),
+    minutes: lastingOf(step, { crew, build, glueUps: glueUps.find(it => it.step === step.id) }),
     care: young && step === first ? ['children', ...step.care] : step.care,
   }));
 }

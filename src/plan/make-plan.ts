@@ -13,6 +13,7 @@ import type { AtBench } from './as-cut.js';
 import { fasteners } from './fasteners.js';
 import { fitChecks } from './fit-checks.js';
 import { gluePlan } from './glue-plan.js';
+import { glueUpRows } from './glue-rows.js';
 import { hardware } from './hardware.js';
 import { withCrew } from './helper-part.js';
 import { holdInputs } from './hold-roles.js';
@@ -62,7 +63,8 @@ export function makePlan(
   const scope = planScope(out.scope, screws, wet, display);
   const worked = { rules: recipe.steps, model, scope, display, ...sawn, fasteners: screws, ...wet };
   const made = { ...sawn, steps: steps(worked) };
-  const bare = withCrew(withRipping(made, sawn.purchases, setting), setting);
+  const told = withRipping(made, sawn.purchases, setting);
+  const bare = withCrew(told, setting, glueUpRows(told, { ...setting, ...wet, model }));
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
   const spacing = spacingRows(model, setting);
   const build = withTradeLines(withMarks(bare, { model, spacing, display }), trade, {

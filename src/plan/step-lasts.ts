@@ -2,6 +2,7 @@ import { type AgeBand, type HelperShare, helperShare } from '../materials/helper
 import { COMMON_PRACTICE, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
+import type { GlueUpRow } from './glue-rows.js';
 import type { Step } from './plan.js';
 
 /** Those who build: the helper's age, or nobody beside the lead. */
@@ -27,14 +28,18 @@ export function isInGarage({ phase }: Pick<Step, 'phase'>): boolean {
   return phase !== 'plan' && phase !== 'buy';
 }
 
+type Given = {
+  readonly crew: Crew;
+  readonly build: readonly Step[];
+  /** Its glue-ups, where it has some. */
+  readonly glueUps: Pick<GlueUpRow, 'count' | 'kinds'> | undefined;
+};
+
 /**
  * How long a step keeps those who do it, from the minutes that its counts come to for one person. `step.who` is what
  * the recipe says: a step of the helper that the lead has to stand beside goes no faster for it.
  */
-export function lastingOf(
-  step: Step,
-  { crew, build }: { readonly crew: Crew; readonly build: readonly Step[] },
-): Figure {
+export function lastingOf(step: Step, { crew, build, glueUps }: Given): Figure {
   const { phase, who, minutes } = step;
   const talk = TALK.includes(phase);
   const share =
@@ -48,8 +53,23 @@ export function lastingOf(
     ...(talk || share === undefined ? [] : [SHARE_WORDS[share]]),
     ...(stood === 0 ? [] : [`${stood} min of it stood out beside it`]),
   ];
-  const whole = Math.max(1, Math.round(minutes.value * around * shared + stood));
-  return figure(whole, 'min', words.join(', '), COMMON_PRACTICE);
+  const counted = minutes.value * around * shared;
+  const atGlue = glueUps === undefined ? 0 : gluedMinutes(glueUps);
+  const gluing = atGlue > counted ? [GLUE_WORDS] : [];
+  const whole = Math.max(1, Math.round(Math.max(counted, atGlue) + stood));
+  return figure(whole, 'min', [...words, ...gluing].join(', '), COMMON_PRACTICE);
+}
+
+const GLUE_WORDS = 'no less than its glue-ups take one after the other';
+
+/**
+ * Glue-ups follow one another: each is closed before the next is begun, and what the next needs is fetched between.
+ * Each is told in whole minutes of the longest of its step, and their sum is no more than this either.
+ */
+function gluedMinutes({ count, kinds }: Pick<GlueUpRow, 'count' | 'kinds'>): Minutes {
+  const gluing = kinds.reduce((sum, { count: times, minutes }) => sum + times * minutes.value, 0);
+  const told = Math.max(...kinds.map(({ minutes }) => Math.ceil(minutes.value - 1e-9)));
+  return Math.max(gluing * AROUND, told * count.value);
 }
 
 const SHARE_WORDS: Readonly<Record<HelperShare, string>> = {

@@ -41,6 +41,15 @@ describe.each(PEOPLE)('with %s', people => {
     }
   });
 
+  // Common practice: glue that is brushed does not wait, so each glue-up is closed before the next is begun.
+  test('a step with glue is planned no shorter than its glue-ups, as they are told, one after the other', () => {
+    expect(plan.glueUps.length).toBeGreaterThan(3);
+    for (const { step, title, count, kinds } of plan.glueUps) {
+      const each = Math.max(...kinds.map(({ minutes }) => Math.ceil(minutes.value - 1e-9)));
+      expect(lasts(plan, step), title).toBeGreaterThanOrEqual(count.value * each);
+    }
+  });
+
   test('the hands-on time is the sum of the list', () => {
     const sum = plan.steps.reduce((minutes, step) => minutes + step.minutes.value, 0);
     expect(plan.time.hands.value).toBe(sum);
@@ -72,6 +81,12 @@ describe('how long two take', () => {
   // Common practice of this project: two take 0.55 of the time of one where both can do all of it.
   test('gluing and screwing is shared whole by two who are grown', () => {
     expect(lasts(grown, 'box-corners') / lasts(alone, 'box-corners')).toBeCloseTo(0.55, 2);
+  });
+
+  // By hand: an end panel is filled in one glue-up of eight joints, the keepers' 16-1/2 sq in and the slats' less than
+  // 25 sq in each: 8 x 0.275 + 3 = 5.2 min. Two of them are 10.4, a quarter more for fetching: 13.
+  test('filling two end panels is two glue-ups of 5.2 min with the fetching between: 13 min', () => {
+    expect(lasts(grown, 'end-infill')).toBe(13);
   });
 
   test('hearing the owner, buying and handing over go no faster with two', () => {
