@@ -37,7 +37,7 @@ export function boardAdviceLines(advice: BoardAdvice, display: Display): readonl
   return [
     'Draw a cross over the bad part, so that nobody cuts a piece out of it.',
     ...soundLines(advice, display),
-    ...boardLines({ changed: others }, display),
+    ...boardLines({ ...advice, changed: others }, display),
     ...shortLines(advice, display),
     ...(buy === '' ? [] : [`Buy before next time: ${buy}. All other pieces can be cut meanwhile.`]),
     ...spareLines(advice, display),
@@ -47,9 +47,10 @@ export function boardAdviceLines(advice: BoardAdvice, display: Display): readonl
 
 /** Where the pieces of the board come from now, for the journal. */
 export function boardThenWords(advice: BoardAdvice, display: Display): string {
-  return [...soundLines(advice, display), ...boardLines({ changed: advice.others }, display)].join(
-    ' ',
-  );
+  return [
+    ...soundLines(advice, display),
+    ...boardLines({ ...advice, changed: advice.others }, display),
+  ].join(' ');
 }
 
 /** Every sound stretch with what is cut from it; where none is, that is said. */

@@ -2,16 +2,19 @@ import { capital } from '../measure/capital.js';
 import { formatBoardLength, formatLength } from '../measure/format-length.js';
 import { formatMoney } from '../measure/money.js';
 import type { Display } from '../measure/quantities.js';
+import { snapDown } from '../measure/round.js';
+import { atMost } from '../measure/tolerance.js';
 import { listWords } from '../text/list.js';
 import type { Advice, RackOutcome } from './advice.js';
 import { isShortToHold, NO_HANDS } from './cutting-order.js';
+import { isWorthKeeping } from './offcuts.js';
 import { cutWords } from './pages/boards-page.js';
 import { boardName, type RackBoard } from './rack.js';
 import type { Needed } from './work-so-far.js';
 
 /** The answer in one line: lost or not, and whether anything has to be bought. */
 export function verdictWords(advice: Advice, display: Display): string {
-  const { piece, serves } = advice;
+  const { piece } = advice;
   switch (advice.fits) {
     case 'nothing-to-do':
       return `Nothing is lost: what is left is still long enough for ${piece.mark}.`;
@@ -20,7 +23,7 @@ export function verdictWords(advice: Advice, display: Display): string {
     case 'on-the-rack':
       return `The boards on the rack are enough for a new one: ${nothingToBuy(advice)}.`;
     case 'serves-elsewhere':
-      return `It serves elsewhere: cut it down to ${pieceWords(serves ?? piece, display)}. ${capital(nothingToBuy(advice))}.`;
+      return `It serves elsewhere: ${servesWords(advice, display)}. ${capital(nothingToBuy(advice))}.`;
     case 'another-board':
       return advice.missing.length > 0
         ? `No board of your store is long enough: ask for ${advice.section} of ${formatLength(advice.longEnough, display)} or more.`
@@ -46,16 +49,14 @@ export function buyWords(outcome: RackOutcome, display: Display): string {
 
 /** What to do now, one line a thing. */
 export function adviceLines(advice: Advice, display: Display): readonly string[] {
-  const { fits, piece, serves, section } = advice;
+  const { fits, piece, section } = advice;
   const length = formatLength(piece.length, display);
   if (fits === 'nothing-to-do') {
     return [`Set the stop at ${length} and take off what is too much. It counts as good.`];
   }
   const buy = buyWords(advice, display);
   return [
-    ...(serves === undefined
-      ? []
-      : [`Mark the sound part ${serves.mark} now; cut it when that stop is set.`]),
+    ...soundLines(advice, display),
     ...boardLines(advice, display),
     ...shortLines(advice, display),
     ...advice.again.map(it => `Then again for the new one: step ${it.number}, ${it.title}.`),
@@ -79,17 +80,16 @@ export function newCutWords(advice: Advice, display: Display): string {
 
 const MOST_IN_MIND = 2;
 
-function cutAnew({ changed }: Pick<RackOutcome, 'changed'>): readonly RackBoard[] {
-  return changed.filter(({ kind, cuts }) => kind !== 'remains' && cuts.length > 0);
+type Changes = Pick<RackOutcome, 'changed' | 'soundPart'>;
+
+function cutAnew({ changed, soundPart }: Changes): readonly RackBoard[] {
+  return changed.filter(board => board !== soundPart && board.cuts.length > 0);
 }
 
-/** Boards that are cut otherwise now; the sound part is told apart. */
-export function boardLines(
-  { changed }: Pick<RackOutcome, 'changed'>,
-  display: Display,
-): readonly string[] {
-  const cutting = cutAnew({ changed });
-  const free = changed.filter(({ kind, cuts }) => kind !== 'remains' && cuts.length === 0);
+/** Boards that are cut otherwise now, also what earlier slips left; the sound part of this one is told apart. */
+export function boardLines({ changed, soundPart }: Changes, display: Display): readonly string[] {
+  const cutting = cutAnew({ changed, soundPart });
+  const free = changed.filter(board => board !== soundPart && board.cuts.length === 0);
   return [
     ...(cutting.length > MOST_IN_MIND
       ? ['The boards are shared out anew. From their next cut on:']
@@ -112,16 +112,49 @@ export function shortLines(
 
 function boardWords(board: RackBoard, display: Display): string {
   const length = (value: number) => formatLength(value, display);
-  const left = board.kind === 'started' ? ` (${length(board.length)} left)` : '';
+  const isPart = board.kind === 'started' || board.kind === 'remains';
+  const left = isPart ? ` (${length(board.length)} left)` : '';
   return `${boardName(board)}${left}: cut ${cutWords(board, length)}`;
 }
 
 /** The longest pieces of all that would fit; the shorter ones are plain then. */
 const MOST_TOLD = 3;
 
+/** What is cut from the sound part by the boards as they are now: `cut 3 x H pot block, 7-3/16 in, from it`. */
+function servesWords({ serves }: Advice, display: Display): string {
+  const [only] = serves;
+  if (only !== undefined && serves.length === 1 && only.count === 1)
+    return `cut it down to ${pieceWords(only, display)}`;
+  const each = serves.map(it => `${it.count} x ${pieceWords(it, display)}`);
+  return `cut ${listWords(each)}, from it`;
+}
+
+/** All that the sound part gives, so that nobody takes one piece and throws away the others. */
+function soundLines(advice: Advice, display: Display): readonly string[] {
+  const { serves } = advice;
+  const [only] = serves;
+  if (only === undefined) return [];
+  const marks = listWords(
+    serves.map(({ mark, count }) => (count > 1 ? `${count} x ${mark}` : mark)),
+  );
+  const pieces = serves.reduce((sum, { count }) => sum + count, 0);
+  const stops =
+    serves.length > 1
+      ? 'each when its stop is set'
+      : `${pieces > 1 ? 'them' : 'it'} when that stop is set`;
+  return [`Mark the sound part ${marks} now; cut ${stops}.${restWords(advice, display)}`];
+}
+
+/** The plan counts on what is left on the rack: a foot, or as long as a piece that is still to be cut. */
+function restWords({ rest, becomes }: Advice, display: Display): string {
+  const isUseful = isWorthKeeping(rest) || becomes.some(({ length }) => atMost(length, rest));
+  const length = formatLength(snapDown(rest, display.grid), display);
+  return isUseful ? ` The rest of it, ${length}, stays on the rack.` : '';
+}
+
 /** What the sound part is still good for. */
 function remainsLines({ left, becomes, serves }: Advice, display: Display): readonly string[] {
-  if (left <= 0 || serves !== undefined) return [];
+  if (left <= 0 || serves.length > 0) return [];
   const length = formatLength(left, display);
   if (becomes.length === 0) {
     return [

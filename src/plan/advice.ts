@@ -1,9 +1,10 @@
 import type { Cents, Mm } from '../measure/quantities.js';
+import { fromUnits } from '../measure/round.js';
 import { atMost } from '../measure/tolerance.js';
 import type { Step } from './plan.js';
 import { isToBuy, type Rack, type RackBoard } from './rack.js';
 import { type Bench, type RackNow, rackNow } from './rack-now.js';
-import { isOffcut } from './rack-room.js';
+import { isOffcut, roomOn } from './rack-room.js';
 import { hasRoomFor, oneBoardMore, type SpareBoard } from './rack-spare.js';
 import type { ToBuy } from './to-buy.js';
 import {
@@ -22,7 +23,7 @@ export type Fits =
   | 'offcut'
   /** Out of boards that lie there. */
   | 'on-the-rack'
-  /** What is left becomes another piece that is still to be cut; nothing has to be bought. */
+  /** What is left becomes other pieces that are still to be cut; nothing has to be bought. */
   | 'serves-elsewhere'
   | 'another-board';
 
@@ -31,6 +32,8 @@ export type RackOutcome = {
   readonly section: string;
   /** Boards that are cut otherwise than before, with all that is to be cut from them now. */
   readonly changed: readonly RackBoard[];
+  /** The sound part of the piece just spoiled, which is one of them where it serves elsewhere. */
+  readonly soundPart: RackBoard | undefined;
   readonly boards: readonly RackBoard[];
   readonly buy: readonly ToBuy[];
   /** Of what has to be bought; 0 where nothing is or no prices are known. */
@@ -51,8 +54,10 @@ export type Advice = RackOutcome & {
   readonly fits: Fits;
   readonly piece: Needed;
   readonly left: Mm;
-  /** What is left becomes this. */
-  readonly serves: Needed | undefined;
+  /** All that is cut from what is left by the boards as they are now, in the order of sawing. */
+  readonly serves: readonly Needed[];
+  /** How much of it is still there after that. */
+  readonly rest: Mm;
   /** Steps that worked on it already, and have to be done again for the new one. */
   readonly again: readonly StepAgain[];
   /** What else still needed could be cut from what is left, each for itself. */
@@ -76,7 +81,9 @@ export function adviceOn(spoiled: SpoiledPiece, bench: Bench): Advice | undefine
   const { left } = spoiled;
   const becomes = left > 0 ? becomesOf(now, bench) : [];
   const again = stepsAgain(row.pieces, bench);
-  return { ...outcomeOf(now, bench), ...fitOf(now, piece, isLong), piece, left, becomes, again };
+  const fits = isLong ? 'nothing-to-do' : fitOf(now, piece);
+  const sound = isLong ? NOTHING_SERVES : soundPart(now, bench);
+  return { ...outcomeOf(now, bench), ...sound, fits, piece, left, becomes, again };
 }
 
 /** Notches cut in its like before have to be cut in the new one too: the steps that did it. */
@@ -95,17 +102,30 @@ export function adviceOnAdded({ section }: AddedBoards, bench: Bench): RackOutco
   return now === undefined ? undefined : outcomeOf(now, bench);
 }
 
-function fitOf({ last }: RackNow, piece: Needed, isLong: boolean): Pick<Advice, 'fits' | 'serves'> {
-  const serves = last?.serves;
-  if (isLong) return { fits: 'nothing-to-do', serves: undefined };
-  if (last === undefined) return { fits: 'on-the-rack', serves };
-  if (last.buysMore || last.missing.length > 0) return { fits: 'another-board', serves };
-  if (serves !== undefined) return { fits: 'serves-elsewhere', serves };
+const NOTHING_SERVES: Pick<Advice, 'serves' | 'rest'> = { serves: [], rest: 0 };
+
+/** What the plan takes over from what is left: a sound part may give three pieces, and of several marks. */
+function soundPart({ last }: RackNow, { plan }: Bench): Pick<Advice, 'serves' | 'rest'> {
+  const sound = last?.soundPart;
+  if (last === undefined || sound === undefined) return NOTHING_SERVES;
+  const marks = [...new Set(sound.cuts.map(({ mark }) => mark))];
+  const serves = marks.flatMap(mark => {
+    const row = plan.cutList.find(it => it.mark === mark);
+    const count = sound.cuts.filter(cut => cut.mark === mark).length;
+    return row === undefined ? [] : [{ mark, name: row.name, length: row.length.value, count }];
+  });
+  return { serves, rest: fromUnits(roomOn(sound, last.rack)) };
+}
+
+function fitOf({ last }: RackNow, piece: Needed): Fits {
+  if (last === undefined) return 'on-the-rack';
+  if (last.buysMore || last.missing.length > 0) return 'another-board';
+  if ((last.soundPart?.cuts.length ?? 0) > 0) return 'serves-elsewhere';
   const givers = last.changed.filter(board => board.cuts.some(({ mark }) => mark === piece.mark));
   const [only] = givers;
   const fromOffcut =
     givers.length === 1 && only !== undefined && isOffcut({ ...only, cuts: only.cuts.slice(1) });
-  return { fits: last.how === 'beside' && fromOffcut ? 'offcut' : 'on-the-rack', serves };
+  return last.how === 'beside' && fromOffcut ? 'offcut' : 'on-the-rack';
 }
 
 /** The boards of a section as they are, in the words of an answer. */
@@ -115,6 +135,7 @@ export function outcomeOf({ rack, last }: RackNow, { plan, work }: Bench): RackO
   return {
     section: rack.section,
     changed: last?.changed ?? [],
+    soundPart: last?.soundPart,
     boards: rack.boards,
     buy: toBuy(rack.boards),
     cost: rack.asked.priced ? (last?.cost ?? 0) : 0,
@@ -143,12 +164,10 @@ function toBuy(boards: readonly RackBoard[]): readonly ToBuy[] {
 
 /** Pieces still to be cut that the sound part is long enough for, so many of each as it gives. */
 function becomesOf({ rack, last }: RackNow, { plan, work }: Bench): readonly Needed[] {
-  const remains = rack.boards.at(-1 - rack.boards.filter(isToBuy).length);
-  if (last === undefined || remains?.kind !== 'remains') return [];
+  const sound = last?.soundPart;
+  if (sound === undefined) return [];
   return stillNeeded(plan, rack.section, work).flatMap(it => {
-    const gives = Math.floor((remains.length + rack.kerf) / (it.length + rack.kerf));
-    return gives < 1 || it.mark === last.serves?.mark
-      ? []
-      : [{ ...it, count: Math.min(gives, it.count) }];
+    const gives = Math.floor((sound.length + rack.kerf) / (it.length + rack.kerf));
+    return gives < 1 ? [] : [{ ...it, count: Math.min(gives, it.count) }];
   });
 }

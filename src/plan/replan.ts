@@ -10,8 +10,8 @@ import type { Needed } from './work-so-far.js';
 export type Replanned = Shared & {
   /** `beside`: every planned cut stays where it was. */
   readonly how: 'beside' | 'shared-out';
-  /** What the sound part of the spoiled piece becomes, where it takes the place of a piece still to be cut. */
-  readonly serves: Needed | undefined;
+  /** The sound part of the piece just spoiled, with all that is cut from it now; none where nothing is sound. */
+  readonly soundPart: RackBoard | undefined;
   /** Boards whose cuts are not what they were, and boards to buy. */
   readonly changed: readonly RackBoard[];
   /** Boards have to be bought that did not have to be before. */
@@ -33,26 +33,27 @@ export type Order = {
 export function replan(rack: Rack, order: Order): Replanned {
   const planned = planAnew(rack, order);
   const more = moreThan(eachToBuy(planned.rack.boards), eachToBuy(rack.boards));
-  return { ...planned, buysMore: more.length > 0 };
+  // Boards to buy are planned behind it.
+  const last = planned.rack.boards.filter(board => !isToBuy(board)).at(-1);
+  const soundPart = order.hasRemains ? last : undefined;
+  return { ...planned, soundPart, buysMore: more.length > 0 };
 }
 
-type Anew = Omit<Replanned, 'buysMore'>;
+type Anew = Omit<Replanned, 'buysMore' | 'soundPart'>;
 
 function planAnew(rack: Rack, { needed, setting, hasRemains }: Order): Anew {
   const there = rack.boards.filter(board => !isToBuy(board));
   const before = relabeled({ ...rack, boards: there }, needed);
   const open = unplaced(before, needed);
   const served = hasRemains ? servedBy(before, needed, open) : undefined;
-  const beside = served?.rack ?? placedBeside(before, open);
-  if (beside === undefined) return atLeastCost(before, { needed, setting, hasRemains });
+  const beside = served ?? placedBeside(before, open);
+  if (beside === undefined) return atLeastCost(before, { needed, setting });
   const wrong = rackFaults({ rack: beside, missing: [] }, needed, before);
   if (wrong.length > 0)
     throw new Error(`boards with one more piece do not add up: ${wrong.join('; ')}`);
   const changed = changedBoards(before, beside);
-  return { rack: beside, cost: 0, missing: [], how: 'beside', serves: served?.serves, changed };
+  return { rack: beside, cost: 0, missing: [], how: 'beside', changed };
 }
-
-type Served = { readonly rack: Rack; readonly serves: Needed };
 
 /**
  * The longest piece still to be cut that the sound part is long enough for moves there, which frees its
@@ -62,7 +63,7 @@ function servedBy(
   rack: Rack,
   needed: readonly Needed[],
   open: readonly Needed[],
-): Served | undefined {
+): Rack | undefined {
   const remains = rack.boards.at(-1);
   if (remains === undefined) return undefined;
   const fitting = needed
@@ -84,22 +85,20 @@ function servedBy(
         { ...rack, boards: [...given, withCut(remains, cut, rack)] },
         open,
       );
-      if (placed !== undefined) return { rack: placed, serves: { ...serves, count: 1 } };
+      if (placed !== undefined) return placed;
     }
   }
   return undefined;
 }
 
 /** Every cut where it was, unless it costs less to move some; then as many boards as can stay as they were. */
-function atLeastCost(before: Rack, { needed, setting, hasRemains }: Order): Anew {
+function atLeastCost(before: Rack, { needed, setting }: Omit<Order, 'hasRemains'>): Anew {
   const beside = sharedOut(before, { needed, setting, keeps: () => true, holds: false });
   const anew = sharedOut(before, { needed, setting, keeps: () => false, holds: true });
   const best = isBetter(anew, beside) ? anew : beside;
   const changed = changedBoards(before, best.rack);
   const how = best === beside ? 'beside' : 'shared-out';
-  const [cut] = hasRemains ? (best.rack.boards[before.boards.length - 1]?.cuts ?? []) : [];
-  const served = needed.find(({ mark }) => mark === cut?.mark);
-  return { ...best, how, serves: served && { ...served, count: 1 }, changed };
+  return { ...best, how, changed };
 }
 
 function isBetter(a: Shared, b: Shared): boolean {

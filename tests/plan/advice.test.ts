@@ -180,6 +180,65 @@ describe('a piece is spoiled', () => {
     expect(advice.lines[0]).toBe('Mark the sound part B now; cut it when that stop is set.');
   });
 
+  // By hand: the only board has 96 - 3/8 - 2 x 30-1/8 - 3 x 7-1/8 = 14 in over. A new 30 in takes 30-1/8 in, 16-1/8 in
+  // more than that: two blocks free 14-1/4 in, only all three do. 29 - 3 x 7-1/8 = 7-5/8 in of the sound part is left.
+  test('all three blocks that come from it are told, so that nobody cuts one and throws 22 in away', () => {
+    const about: RackInTest = {
+      pieces: [
+        ['A', 30, 2, 'Rail'],
+        ['H', 7, 3, 'Pot block'],
+      ],
+      store: [[96, 748]],
+    };
+    const advice = advised(about, spoiling({ 30: 0 }, { mark: 'A', length: 30, left: 29 }));
+    expect(advice.verdict).toBe(
+      'It serves elsewhere: cut 3 x H pot block, 7 in, from it. Nothing to buy.',
+    );
+    expect(advice.lines.slice(0, 2)).toEqual([
+      'Mark the sound part 3 x H now; cut them when that stop is set. The rest of it, 7-5/8 in, stays on the rack.',
+      'The rest of board 1 (65-1/2 in left): cut 2 x A 30 in.',
+    ]);
+  });
+
+  // By hand: 96 - 3/8 - 2 x 30-1/8 - 14-1/8 - 7-1/8 = 14-1/8 in is over, 16 in less than a new 30 in takes: the brace
+  // frees 14-1/8 in, so the block has to go as well. 29 - 14-1/8 - 7-1/8 = 7-3/4 in of the sound part is left. The
+  // block is sawn first, while the wood is long enough to hold.
+  test('pieces of different marks are told each', () => {
+    const about: RackInTest = {
+      pieces: [
+        ['A', 30, 2, 'Rail'],
+        ['G', 14, 1, 'Brace'],
+        ['H', 7, 1, 'Pot block'],
+      ],
+      store: [[96, 748]],
+    };
+    const advice = advised(about, spoiling({ 30: 0 }, { mark: 'A', length: 30, left: 29 }));
+    expect(advice.verdict).toBe(
+      'It serves elsewhere: cut 1 x H pot block, 7 in and 1 x G brace, 14 in, from it. Nothing to buy.',
+    );
+    expect(advice.lines[0]).toBe(
+      'Mark the sound part H and G now; cut each when its stop is set. The rest of it, 7-3/4 in, stays on the rack.',
+    );
+  });
+
+  // By hand: the 20 in of a rail is too short for the other rails, and 5-3/8 in of board 1 for anything: when the
+  // block of 16 in is lost too, it comes from those 20 in.
+  test('what an earlier slip has left is told as the board that the new one comes from', () => {
+    const about: RackInTest = {
+      pieces: [
+        ['A', 45, 2],
+        ['C', 16, 1],
+      ],
+      store: [[96, 748]],
+    };
+    const first = spoiling({ 45: 1, 16: 1 }, { mark: 'A', length: 45, left: 20 });
+    const second = spoiling({ 45: 1, 16: 0 }, { mark: 'C', length: 16, left: 0 }, first);
+    expect(advised(about, second)).toMatchObject({
+      fits: 'offcut',
+      from: 'The sound part of the spoiled A (20 in left): cut 1 x C 16 in.',
+    });
+  });
+
   // By hand: 96 - 3/8 - 2 x 40-1/8 - 6-1/8 = 9-1/4 in is left of the only board. 20 in that nothing
   // was planned on is long enough to hold.
   test('wood too short for a hand beside the blade is told to be clamped, and taken last', () => {
