@@ -11,8 +11,8 @@ import { slackOn } from './rack-room.js';
 import { type CutStep, cutStepsOf, goodPieces, marksInOrder } from './work-so-far.js';
 
 /**
- * The settings of a step that cuts boards, once something happened to the boards of its section or a measured length
- * asks for one more: which board each piece still to be cut comes from by the boards as they are now, and how much of
+ * The settings of a step that cuts boards, once something happened to the boards of its section, a measured length asks
+ * for one more, or they are cut out of turn: which board each piece still to be cut comes from by the boards as they are now, and how much of
  * each may be skipped. As the plan has them for any other step.
  */
 export function settingsNow(step: Step, bench: Bench): readonly StepSetting[] {
@@ -77,12 +77,14 @@ type CuttingNow = { readonly cutting: CutStep; readonly rack: Rack };
 
 /** A step that cuts, with the boards of its section; nothing where all boards are as planned. */
 function cuttingNow(step: Step, bench: Bench): CuttingNow | undefined {
-  const cutting = cutStepsOf(bench.plan).find(it => it.step.id === step.id);
+  const steps = cutStepsOf(bench.plan);
+  const cutting = steps.find(it => it.step.id === step.id);
   if (cutting === undefined) return undefined;
   const { section } = cutting;
+  const own = steps.filter(it => it.section === section);
+  if (isAsBought(section, bench) && isCutInOrder(own, bench.work)) return undefined;
   const rack = rackNow(section, bench)?.rack;
-  if (rack === undefined || isAsBought(section, bench)) return undefined;
-  return { cutting, rack };
+  return rack && { cutting, rack };
 }
 
 /** The boards of the plan are the ones that lie there: none is lost, none came, none is still to be bought. */
@@ -92,6 +94,15 @@ function isAsBought(section: string, { plan, work }: Bench): boolean {
     boards.every(({ besides }) => besides === undefined) &&
     !work.rackChanges.some(change => change.section === section)
   );
+}
+
+/**
+ * No step of a section is begun before those ahead of it are through. Out of turn, as where an older program told
+ * another order, what is left to hold at a stop is not what the plan says.
+ */
+function isCutInOrder(steps: readonly CutStep[], work: Bench['work']): boolean {
+  const open = steps.findIndex(it => goodPieces(it, work) < it.rows.length);
+  return open < 0 || steps.slice(open + 1).every(it => goodPieces(it, work) === 0);
 }
 
 type Giver = { readonly board: RackBoard; readonly count: number };

@@ -1,5 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { SIXTEENTHS } from '../../src/measure/displays.js';
+import { settingsNow } from '../../src/plan/cut-step-now.js';
 import type { Plan } from '../../src/plan/plan.js';
+import { settingOf } from '../../src/plan/setting.js';
+import { usualAnswers } from '../../src/recipe/questions.js';
 import type { Recipe } from '../../src/recipe/recipe.js';
 import { planOf, project } from '../support/projects.js';
 
@@ -70,5 +74,19 @@ describe('what is clamped follows the order of the steps', () => {
   // 12 in, as the blocks are. 15-1/4 in is behind the third last.
   test('the last blocks of a build whose recipe cuts them at last are clamped', () => {
     expect(clampAt(planOf(feetLast()), 'cut-feet/2x4@182')).toContain('2 pieces on board 10');
+  });
+
+  // A build may be cut out of turn: begun with a program that told another order, or by somebody who went ahead.
+  test('blocks that come first by the plan, but are left when all that is longer is cut, are clamped', () => {
+    const plan = planOf(BENCH);
+    const longer = plan.steps.filter(({ id }) => id.startsWith('cut-boards/2x4@'));
+    const work = { tallies: new Map(), done: new Set(longer.map(({ id }) => id)), rackChanges: [] };
+    const setting = settingOf(usualAnswers(BENCH), SIXTEENTHS);
+    const blocks = plan.steps.find(({ id }) => id.startsWith('cut-feet/2x4@182'));
+    if (blocks === undefined) throw new Error('no step cuts blocks');
+    const now = settingsNow(blocks, { plan, work, setting });
+    expect(now.find(({ name }) => name === 'Clamp')?.text).toContain(
+      '2 pieces on the rest of board 10',
+    );
   });
 });
