@@ -1,5 +1,6 @@
 import { inches } from '../../measure/inch.js';
 import type { Block, Page } from '../../text/page.js';
+import { clampsAtOnce } from '../clamps-at-once.js';
 import { onTheRule, onTheTape, tapeAndExact } from '../on-tape.js';
 import type { Plan, SpacingRow, ToolRow } from '../plan.js';
 import { footBlocks, squareBlocks } from './square-blocks.js';
@@ -97,6 +98,7 @@ export function toolsPage(plan: Plan): Page {
           ]),
         },
       },
+      ...clampBlocks(plan),
       ...plan.cautions.flatMap((caution): readonly Block[] => [
         { kind: 'heading', text: caution.title },
         { kind: 'list', items: caution.lines },
@@ -109,8 +111,15 @@ export function toolsPage(plan: Plan): Page {
   };
 }
 
-/** Bar clamps are counted, since too few of them stop the work. */
-function toolName({ id, name }: ToolRow, { glueUps }: Plan): string {
-  const clamps = Math.max(0, ...glueUps.map(row => row.clamps.value));
+/** Bar clamps are counted, since too few of them stop the work: as many as the time plan has on at once. */
+function toolName({ id, name }: ToolRow, plan: Plan): string {
+  const clamps = id === 'clamps' ? clampsAtOnce(plan) : 0;
   return id === 'clamps' && clamps > 0 ? `${name}: ${clamps}` : name;
+}
+
+function clampBlocks(plan: Plan): readonly Block[] {
+  const clamps = clampsAtOnce(plan);
+  if (clamps === 0) return [];
+  const text = `Bar clamps: ${clamps} are on at once where the work goes as the time plan lays it, two of them to hold work beside the glue. With fewer, wait until the first come off before more glue is brushed; the plan then takes longer.`;
+  return [{ kind: 'words', text }];
 }
