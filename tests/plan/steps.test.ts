@@ -147,3 +147,32 @@ describe('waits and first pieces', () => {
     expect(cutting.every(it => it.firstCheck && /first piece/.test(it.look[0] ?? ''))).toBe(true);
   });
 });
+
+// Field case F44: check wind with two straight sticks before the screws; clamp on a flat surface, screw opposite
+// corners; scribe every leg to the largest gap, since one leg cut by the whole gap leaves the seat out of level.
+describe('twist of panels and boxes', () => {
+  const { steps } = planOf(project('planter-bench'));
+  const step = (id: string) => {
+    const found = steps.find(it => it.id === id);
+    if (!found) throw new Error(`no step ${id}`);
+    return found;
+  };
+
+  test.each(['end-corners', 'box-corners', 'box-close'])(
+    '%s looks over two straight sticks before the first screw',
+    id => {
+      expect(step(id).look.join('\n')).toMatch(/Before the first screw.*two straight sticks/);
+      expect(step(id).say.join('\n')).toMatch(/on a flat.*opposite corners/s);
+    },
+  );
+
+  test.each(['slats', 'floor'])('after %s the gap under a foot is looked for and measured', id => {
+    expect(step(id).look.join('\n')).toMatch(/flat floor no foot stands clear.*largest gap/);
+  });
+
+  test('placing it says which remedy suits, and that one foot is never cut by the whole gap', () => {
+    expect(step('place').say.join('\n')).toMatch(
+      /twist.*two opposite corners.*scribe all feet to the largest gap.*never one foot by the whole gap/,
+    );
+  });
+});
