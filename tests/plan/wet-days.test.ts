@@ -86,3 +86,16 @@ test('cans with the least left over are two quarts where a gallon would do', () 
   expect(sealer.leastOver.cans).toBe('2 x quart');
   expect(sealer.leastOver.over.value).toBeCloseTo(fluidOunces(64) - sealer.amount.value, 3);
 });
+
+// Field case F33: oil that large pores hold comes back for days: wipe again after 1, 4 and 24 h, and nothing goes on
+// before dry paper has lain on it for 24 h without a mark. Softwoods hold none of it.
+test('open-pored wood is wiped again and tested with paper before the rags go away', () => {
+  const { steps } = plan({ species: choice('white-oak') });
+  const ids = steps.map(({ id }) => id);
+  expect(ids.indexOf('rewipe')).toBe(ids.indexOf('seal') + 1);
+  expect(ids.indexOf('rags')).toBeGreaterThan(ids.indexOf('rewipe'));
+  const look = steps.find(({ id }) => id === 'rewipe')?.look.join('\n');
+  expect(look).toMatch(/1, 4 and 24 hours/);
+  expect(look).toMatch(/paper.*24 hours has no mark/);
+  expect(plan().steps.some(({ id }) => id === 'rewipe')).toBe(false);
+});
