@@ -1,8 +1,10 @@
+import { glueOf } from '../materials/glue.js';
 import { formatMinutes } from '../measure/duration.js';
 import type { Display } from '../measure/quantities.js';
 import { formatTemperature } from '../measure/temperature.js';
 import type { Scope } from '../recipe/evaluate.js';
 import type { Value } from '../recipe/values.js';
+import { GLUE } from './glue-plan.js';
 import type { FastenerRow, GluePlan, SealerPlan } from './plan.js';
 
 /** Names that step texts may use beside those of the recipe: `screw.corner`, `glue.open` … */
@@ -23,6 +25,7 @@ export function planScope(
   say('glue.clamp', formatMinutes(wet.glue.clampTime.value));
   say('glue.cure', formatMinutes(wet.glue.cureTime.value));
   say('glue.lowest', formatTemperature(wet.glue.lowest.value, display));
+  say('glue.wettest', `${glueOf(GLUE).wettestWoodPercent.value}%`);
   say('sealer.kind', wet.sealer.kind);
   say('sealer.dwell', formatMinutes(wet.sealer.dwell.value));
   return { find: name => names.get(name) ?? scope.find(name) };
@@ -35,6 +38,7 @@ export const PLAN_WORDS = [
   'glue.clamp',
   'glue.cure',
   'glue.lowest',
+  'glue.wettest',
   'sealer.kind',
   'sealer.dwell',
 ] as const;

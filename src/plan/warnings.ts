@@ -1,5 +1,7 @@
+import { glueOf } from '../materials/glue.js';
 import { AGE_BANDS, AGE_WORDS } from '../materials/helper-ages.js';
 import { metalWarning, SCREW_METALS } from '../materials/screw-metal.js';
+import { GLUE } from './glue-plan.js';
 import type { HoldRow } from './hold-row.js';
 import type { FitCheck, Purchase, SpacingRow } from './plan.js';
 import type { Setting } from './setting.js';
@@ -41,14 +43,17 @@ export function warnings({
   ];
 }
 
+const WETTEST = glueOf(GLUE).wettestWoodPercent.value;
+
+/** Both ways out of wood too wet for glue; how long it dries is woodworkers' practice. */
+const WAYS_OUT = `Either dry them first, on stickers indoors with the air moving, for weeks until a meter shows ${WETTEST}% or less: the time plan holds no such wait, so buy early and name a later first day. Or leave the glue out, with screws alone, in place of the brads too; without glue a joint is weaker than planned.`;
+
 const GLUE_WORDS: Readonly<Record<Setting['dryness']['forGlue'], readonly string[]>> = {
   ready: [],
   'meter-first': [
-    'Put a moisture meter on the boards before gluing; dry them under cover where they are wetter than 15 %.',
+    `Put a moisture meter on the boards: they may be sold wetter than the ${WETTEST}% that glue wants. ${WAYS_OUT}`,
   ],
-  'too-wet': [
-    'The boards are too wet for glue as they are sold: dry them for weeks under cover first.',
-  ],
+  'too-wet': [`The boards are too wet for glue as they are sold. ${WAYS_OUT}`],
 };
 
 /** Who may do what with a young helper is usage, and the law may ask for more. */

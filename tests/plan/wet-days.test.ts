@@ -99,3 +99,28 @@ test('open-pored wood is wiped again and tested with paper before the rags go aw
   expect(look).toMatch(/paper.*24 hours has no mark/);
   expect(plan().steps.some(({ id }) => id === 'rewipe')).toBe(false);
 });
+
+// Field cases F23 and F57: glue wants dry wood (12 to 15 %), stock is dried on stickers 16 to 24 in apart for weeks with
+// weight on it, or glue is not relied on; boards are sorted again before cutting. PS 20: S-DRY may be 19 %.
+describe('boards as they are sold, and glue', () => {
+  test('a meter is among the tools, and the boards are metered and stickered when bought', () => {
+    const { tools, steps } = plan();
+    expect(tools.map(({ id }) => id)).toContain('moisture-meter');
+    const buy = steps.find(({ id }) => id === 'buy');
+    expect(buy?.say.join('\n')).toMatch(/15% or drier.*Without a meter.*light/);
+    expect(buy?.say.join('\n')).toMatch(/stickers every 16 in to 24 in.*weeks.*Sort them again/);
+    expect(buy?.look.join('\n')).toMatch(/15% or less on a meter, or lies on stickers/);
+    expect(steps.find(({ id }) => id === 'number-boards')?.say.join('\n')).toMatch(/Sight.*again/);
+  });
+
+  test.each(['surfaced-dry', 'wet-treated'])('%s: the plan names both ways out', dryness => {
+    const warned = plan({ dryness: choice(dryness) }).warnings.join('\n');
+    expect(warned).toMatch(/stickers indoors.*weeks until a meter shows 15%/);
+    expect(warned).toMatch(/time plan holds no such wait/);
+    expect(warned).toMatch(/screws alone/);
+  });
+
+  test('boards that are dry enough bring no such warning', () => {
+    expect(plan({ dryness: choice('kiln-dried') }).warnings.join('\n')).not.toMatch(/stickers/);
+  });
+});
