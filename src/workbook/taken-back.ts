@@ -68,16 +68,36 @@ export function nextToTakeBack(events: readonly Event[]): Event | undefined {
 
 /**
  * All that was noted by the act that would be taken back next, the newest last: to ask "take back: 2 pieces?"
- * before doing it. One page of cautions heard is one act, with an event for each caution. Anything else is
- * one event: two quick keys in the same millisecond stay two acts.
+ * before doing it. One page of cautions heard is one act, with an event for each caution; a first piece is
+ * measured, counted and kept or set aside in one. Anything else is one event: two quick keys in the same
+ * millisecond stay two acts.
  */
 export function lastAct(events: readonly Event[]): readonly Event[] {
   const open = standingEvents(events).filter(canBeTakenBack);
   const last = open.at(-1);
   if (last === undefined) return [];
+  const measured = firstPieceAct(open);
+  if (measured.length > 0) return measured;
   if (!isHeard(last)) return [last];
   const before = open.findLastIndex(event => !isHeard(event) || event.atMs !== last.atMs);
   return open.slice(before + 1);
+}
+
+/** The newest events where they are of one first piece: counted, measured, then noted as short or spoiled. */
+function firstPieceAct(open: readonly Event[]): readonly Event[] {
+  const at = open.findLastIndex(({ kind }) => kind === 'first-measured');
+  const first = open[at];
+  if (first?.kind !== 'first-measured') return [];
+  const isOfIt = (it: Event | undefined, ...kinds: readonly Event['kind'][]) =>
+    it !== undefined &&
+    kinds.includes(it.kind) &&
+    it.atMs === first.atMs &&
+    'step' in it &&
+    it.step === first.step;
+  const after = open.slice(at + 1);
+  if (after.length > 1 || !after.every(it => isOfIt(it, 'note-written', 'piece-spoiled')))
+    return [];
+  return open.slice(isOfIt(open[at - 1], 'piece-done') ? at - 1 : at);
 }
 
 function isHeard({ kind }: Event): boolean {

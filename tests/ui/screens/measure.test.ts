@@ -214,6 +214,72 @@ describe('the first piece at a stop', () => {
   });
 });
 
+describe('a first piece that is short and is kept', () => {
+  const briefed: readonly Event[] = [
+    ...NEW.plan.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),
+    { kind: 'tools-briefed', atMs, tools: NEW.plan.tools.map(({ id }) => id) },
+  ];
+  const one = benchBuild([...briefed, visited('at 17 in'), counted('at 17 in', 1)]);
+  const { id } = stepNamed('at 17 in');
+
+  function nextLine(build: Build): string {
+    const used = usedOn(stepScreen, build);
+    const lines = screenPage(stepScreen, used.state, used.at).split('\n');
+    return lines.find(line => line.startsWith('Space:')) ?? '';
+  }
+
+  // Both posts lie there, the one that is 1/16 in short and the new one: fourteen are to be cut.
+  test('stays counted, and the one cut at the moved stop is the second', () => {
+    const kept = usedOn(measureScreen, one).press('"16-15/16" enter end space').build;
+    expect(kept.progress.tallies.get(id)).toBe(1);
+    expect(nextLine(kept)).toContain('the stop is moved and one is cut');
+    const right = usedOn(measureScreen, kept).press('"17" enter end space').build;
+    expect(right.progress.tallies.get(id)).toBe(2);
+    expect(nextLine(right)).toMatch(/^Space: one more, 3 of 16 pieces, marked [A-Z]3/);
+  });
+
+  test('is one of two where the second is short and kept too; the third is waited for', () => {
+    const kept = usedOn(measureScreen, one).press('"16-15/16" enter end space').build;
+    const both = usedOn(measureScreen, kept).press('"16-15/16" enter end space').build;
+    expect(both.progress.tallies.get(id)).toBe(2);
+    expect(nextLine(both)).toContain('the stop is moved and one is cut');
+  });
+
+  test('stays counted where the second is lost', () => {
+    const kept = usedOn(measureScreen, one).press('"16-15/16" enter end space').build;
+    const lost = usedOn(measureScreen, kept).press('"16-3/4" enter end space').build;
+    expect(lost.progress.tallies.get(id)).toBe(1);
+    const right = usedOn(measureScreen, lost).press('"17" enter end space').build;
+    expect(right.progress.tallies.get(id)).toBe(2);
+  });
+
+  test('and the second, counted by hand before it is measured, is counted once', () => {
+    const kept = usedOn(measureScreen, one).press('"16-15/16" enter end space').build;
+    const more = usedOn(stepScreen, kept).press('+').build;
+    const right = usedOn(measureScreen, more).press(
+      `${row(more, 'First piece')} "17" enter end space`,
+    ).build;
+    expect(right.progress.tallies.get(id)).toBe(2);
+  });
+
+  test('one undo takes back what one measuring did: the reading with its count, then that with its note', () => {
+    const kept = usedOn(measureScreen, one).press('"16-15/16" enter end space').build;
+    const right = usedOn(measureScreen, kept).press('"17" enter end space').build;
+    const asked = usedOn(stepScreen, right).press('u');
+    expect(screenPage(stepScreen, asked.state, asked.at)).toContain(
+      'Take back: the first piece, measured at 17 in and counted?',
+    );
+    const back = asked.press('u').build;
+    expect(back.progress.tallies.get(id)).toBe(1);
+    expect(back.progress.found.readings).toHaveLength(1);
+    expect(nextLine(back)).toContain('the stop is moved and one is cut');
+    const first = usedOn(stepScreen, back).press('u u').build;
+    expect(first.progress.notes).toEqual([]);
+    expect(first.progress.found.readings).toEqual([]);
+    expect(first.progress.tallies.get(id)).toBe(1);
+  });
+});
+
 describe('boards narrower than planned', () => {
   const NARROW = '"3-3/8" enter "3-7/16" enter "3-3/8" enter "3-5/16" enter enter';
 

@@ -6,6 +6,7 @@ import { finer } from '../../../plan/readings.js';
 import type { SquareRow } from '../../../plan/squares.js';
 import { type CutStep, goodPieces, marksInOrder } from '../../../plan/work-so-far.js';
 import type { Event } from '../../../workbook/events.js';
+import { isAnotherAwaited } from '../../../workbook/first-at-stop.js';
 import type { Build } from '../../screen.js';
 import { answerTo } from '../mistake/answer.js';
 import { stepAtHand } from '../step/shown-step.js';
@@ -17,6 +18,7 @@ export function answerToFirst(cutting: CutStep, measured: Mm, build: Build, nowM
   const planned = cutting.length;
   const first = firstPiece(planned, measured);
   const lines = stopWords(first, planned, display);
+  const counted = isCounted(cutting, build) ? [] : [pieceOf(cutting, nowMs)];
   const event: Event = {
     kind: 'first-measured',
     atMs: nowMs,
@@ -30,7 +32,6 @@ export function answerToFirst(cutting: CutStep, measured: Mm, build: Build, nowM
   const atStop = { title: 'At the saw', lines };
   if (first.is === 'right') {
     const verdict = `${formatLength(measured, finer(display))}: right.`;
-    const counted = isCounted(cutting, build) ? [] : [pieceOf(cutting, nowMs)];
     return { verdict, blocks: [atStop], take: [...counted, event], does: 'right, go on' };
   }
   if (first.is === 'long') {
@@ -44,7 +45,6 @@ export function answerToFirst(cutting: CutStep, measured: Mm, build: Build, nowM
   const aside = asideOf(cutting, measured, build, nowMs);
   const short = { title: 'The short piece', lines: aside.lines };
   if (!aside.isLost) {
-    const counted = isCounted(cutting, build) ? [] : [pieceOf(cutting, nowMs)];
     return {
       verdict: `${by} too short.`,
       blocks: [atStop, short],
@@ -52,7 +52,7 @@ export function answerToFirst(cutting: CutStep, measured: Mm, build: Build, nowM
       does: 'keep it, the stop is moved',
     };
   }
-  const keep = { does: 'keep the piece as it is', events: [event] };
+  const keep = { does: 'keep the piece as it is', events: [...counted, event] };
   return {
     verdict: `${by} too short.`,
     blocks: [atStop, short],
@@ -69,8 +69,11 @@ type Aside = {
   readonly isLost: boolean;
 };
 
-function isCounted(cutting: CutStep, { progress }: Build): boolean {
-  return goodPieces(cutting, progress) > 0;
+/** Is the piece on the tape among those counted? Where all are, it is. */
+function isCounted(cutting: CutStep, { progress, workbook }: Build): boolean {
+  const good = goodPieces(cutting, progress);
+  if (good === cutting.rows.length) return true;
+  return good > 0 && !isAnotherAwaited(cutting.step.id, workbook.events);
 }
 
 function pieceOf({ step }: CutStep, atMs: number): Event {
@@ -79,12 +82,14 @@ function pieceOf({ step }: CutStep, atMs: number): Event {
 
 /** What a short piece is good for, and where the new one comes from if it is lost for its place. */
 function asideOf(cutting: CutStep, left: Mm, build: Build, nowMs: number): Aside {
-  const [mark] = marksInOrder(cutting, build.progress);
+  const counted = isCounted(cutting, build);
+  const place = goodPieces(cutting, build.progress) - (counted ? 1 : 0);
+  const mark = marksInOrder(cutting, build.progress)[place];
   const row = cutting.rows.find(it => it.mark === mark);
   const isPlanned = build.plan.purchases.some(({ section }) => section === cutting.section);
   if (row === undefined || !isPlanned)
     return { lines: ['Keep it for a shorter piece.'], events: [], isLost: true };
-  const choice = { kind: 'piece', cutting, row, isCounted: isCounted(cutting, build) } as const;
+  const choice = { kind: 'piece', cutting, row, isCounted: counted } as const;
   const { verdict, lines, event } = answerTo({ choice, what: 'short', left }, build, nowMs);
   const events = event === undefined ? [] : [event];
   return { lines: [verdict, ...lines], events, isLost: event?.kind === 'piece-spoiled' };

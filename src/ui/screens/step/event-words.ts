@@ -6,12 +6,27 @@ import { count } from '../../../text/plural.js';
 import type { Event } from '../../../workbook/events.js';
 import type { MeasureEvent } from '../../../workbook/measure-events.js';
 
-/** What would be taken back, in words: `2 pieces of "Cut the frame"`, `3 cautions were read`. */
+/**
+ * What would be taken back, in words: `2 pieces of "Cut the frame"`, `3 cautions were read`,
+ * `the first piece, measured at 18 in and counted`.
+ */
 export function actWords(act: readonly Event[], plan: Plan): string {
+  const first = act.find(({ kind }) => kind === 'first-measured');
+  if (first !== undefined) return listWords([eventWords(first, plan), ...withFirst(act)]);
   const cautions = act.filter(({ kind }) => kind === 'briefed').length;
   if (cautions < 2) return listWords(act.map(event => eventWords(event, plan)));
   const rest = act.filter(({ kind }) => kind !== 'briefed').map(event => eventWords(event, plan));
   return listWords([`${cautions} cautions were read`, ...rest]);
+}
+
+/** What else was done to the first piece when it was measured. */
+function withFirst(act: readonly Event[]): readonly string[] {
+  const has = (kind: Event['kind']) => act.some(it => it.kind === kind);
+  return [
+    ...(has('piece-done') ? ['counted'] : []),
+    ...(has('note-written') ? ['noted as short'] : []),
+    ...(has('piece-spoiled') ? ['set aside'] : []),
+  ];
 }
 
 function eventWords(event: Event, plan: Plan): string {

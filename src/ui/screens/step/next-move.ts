@@ -2,6 +2,7 @@ import { type DayVerdict, dayVerdict } from '../../../plan/day-verdict.js';
 import type { Step, StepTimer } from '../../../plan/plan.js';
 import { type DayWork, toldToday } from '../../../plan/told-day.js';
 import { clockMinutes } from '../../../workbook/clock-words.js';
+import { isAnotherAwaited } from '../../../workbook/first-at-stop.js';
 import { isCheckMade, isDone, type TallySoFar, tallyOf } from '../../../workbook/next-step.js';
 import { standingEvents } from '../../../workbook/taken-back.js';
 import { isUp } from '../../../workbook/timers.js';
@@ -43,9 +44,8 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
   const day = dayMove(step, build, nowMs);
   if (day !== undefined) return day;
   const tally = tallyOf(step, progress);
-  if (tally?.done === 1 && step.firstCheck && openChecks(step, build)[0] === 0) {
-    return isFirstWrong(step, build) ? { kind: 'measure-first' } : { kind: 'check', check: 0 };
-  }
+  const first = firstMove(step, tally, build);
+  if (first !== undefined) return first;
   const open = openTimeDue(step, build);
   if (open !== undefined) return { kind: 'start-timer', timer: open };
   if (tally !== undefined && tally.done < tally.count) return { kind: 'count', tally };
@@ -61,6 +61,18 @@ export function nextMove(step: Step, build: Build, nowMs: number): Move {
 /** The first piece is cut, and the step waits for what it measures. */
 export function asksForFirst(move: Move, { firstCheck }: Step): boolean {
   return move.kind === 'measure-first' || (move.kind === 'check' && firstCheck && move.check === 0);
+}
+
+/** The first piece waits for the tape; where it was short and is kept, the one after it does. */
+function firstMove(step: Step, tally: TallySoFar | undefined, build: Build): Move | undefined {
+  if (tally === undefined || tally.done === 0 || !step.firstCheck) return undefined;
+  if (openChecks(step, build)[0] !== 0) return undefined;
+  const measure: Move = { kind: 'measure-first' };
+  const check: Move = { kind: 'check', check: 0 };
+  if (isAnotherAwaited(step.id, build.workbook.events))
+    return tally.done < tally.count ? measure : check;
+  if (tally.done > 1) return undefined;
+  return isFirstWrong(step, build) ? measure : check;
 }
 
 function isFirstWrong({ id }: Step, { progress }: Build): boolean {
