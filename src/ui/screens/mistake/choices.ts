@@ -20,31 +20,41 @@ export type Choice =
   | { readonly kind: 'rule-pages' }
   | { readonly kind: 'board' };
 
-/**
- * The piece under the saw first, then what the step at hand works on, then all else that was cut; behind
- * them what is not about a cut piece.
- */
-export function choicesOf({ build, at }: Bench): readonly Choice[] {
+/** The pieces, and behind them what is not about a cut piece. */
+export function choicesOf(bench: Bench): readonly Choice[] {
+  const { atHand, others } = pieceGroups(bench);
+  const anyBoards = bench.build.plan.purchases.length > 0;
+  const bad: readonly Choice[] = anyBoards ? [{ kind: 'bad-board' }] : [];
+  const came: readonly Choice[] = anyBoards ? [{ kind: 'board' }] : [];
+  return [...atHand, ...others, ...bad, { kind: 'rule-pages' }, ...came];
+}
+
+type PieceGroups = Readonly<Record<'atHand' | 'others', readonly PieceChoice[]>>;
+
+/** The piece under the saw first, then what the step at hand works on; all else that was cut by mark as in the cut list. */
+export function pieceGroups({ build, at }: Bench): PieceGroups {
   const here = stepAtHand(build, at);
   const steps = cutStepsOf(build.plan);
   const current = steps.find(({ step }) => step.id === here?.id);
   const others = steps.filter(it => it !== current);
-  const cut = [...(current === undefined ? [] : [current]), ...others].flatMap(it =>
-    countedOf(it, build),
-  );
-  const first = cut.filter(choice => isAt(choice, current, here));
-  const rest = cut.filter(choice => !first.includes(choice));
-  const anyBoards = build.plan.purchases.length > 0;
-  const bad: readonly Choice[] = anyBoards ? [{ kind: 'bad-board' }] : [];
-  const came: readonly Choice[] = anyBoards ? [{ kind: 'board' }] : [];
-  return [
-    ...(current === undefined ? [] : underTheSaw(current, build)),
-    ...first,
-    ...rest,
-    ...bad,
-    { kind: 'rule-pages' },
-    ...came,
+  const own = current === undefined ? [] : countedOf(current, build);
+  const cut = [
+    ...own,
+    ...byMark(
+      others.flatMap(it => countedOf(it, build)),
+      build,
+    ),
   ];
+  const first = cut.filter(choice => isAt(choice, current, here));
+  return {
+    atHand: [...(current === undefined ? [] : underTheSaw(current, build)), ...first],
+    others: cut.filter(choice => !first.includes(choice)),
+  };
+}
+
+function byMark(choices: readonly PieceChoice[], { plan }: Build): readonly PieceChoice[] {
+  const place = ({ row }: PieceChoice) => plan.cutList.findIndex(({ mark }) => mark === row.mark);
+  return choices.toSorted((a, b) => place(a) - place(b));
 }
 
 function isAt(

@@ -1,12 +1,13 @@
 import { datumWords } from '../../../plan/advice-board.js';
 import { boardName } from '../../../plan/rack.js';
-import type { Stage } from './state.js';
+import { pieceGroups } from './choices.js';
+import type { Bench, Stage } from './state.js';
 
 /** What is asked above a list or a line. */
-export function questionWords(stage: Stage): readonly string[] {
+export function questionWords(stage: Stage, bench: Bench): readonly string[] {
   switch (stage.kind) {
     case 'piece':
-      return ['Stop whatever runs first. What is it about?'];
+      return ['Stop whatever runs first. What is it about?', ...orderWords(bench)];
     case 'what':
       return [`What happened to ${stage.choice.row.mark}, ${stage.choice.row.name.toLowerCase()}?`];
     case 'section':
@@ -36,4 +37,13 @@ export function questionWords(stage: Stage): readonly string[] {
     default:
       return [];
   }
+}
+
+/** In what order the pieces stand, where there are enough of them to look for one. */
+function orderWords(bench: Bench): readonly string[] {
+  const { atHand, others } = pieceGroups(bench);
+  if (others.length === 0) return [];
+  const first =
+    atHand.length === 0 ? 'Pieces' : 'First what this step works on, then the other pieces';
+  return [`${first} by mark.`];
 }

@@ -16,7 +16,7 @@ type At<Kind extends Stage['kind']> = Extract<Stage, { readonly kind: Kind }>;
 
 /** What the question leaves of the window. */
 export function listRoom(stage: ListStage, bench: Bench): ListRoom {
-  return roomUnder(questionWords(stage), listLines(stage, bench).length, bench.at);
+  return roomUnder(questionWords(stage, bench), listLines(stage, bench).length, bench.at);
 }
 
 /** The answer, or a rule page, as rows that may scroll. */

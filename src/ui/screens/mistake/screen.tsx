@@ -21,7 +21,7 @@ function View({ state, at }: ViewProps) {
     return <BodyPane stage={stage} at={at} />;
   return (
     <Box flexDirection="column" flexShrink={0}>
-      <Question words={questionWords(stage)} at={at} />
+      <Question words={questionWords(stage, { build, at })} at={at} />
       {stage.kind === 'left' || stage.kind === 'board' || stage.kind === 'bad-stretch' ? (
         <LengthLine stage={stage} build={build} at={at} />
       ) : (
