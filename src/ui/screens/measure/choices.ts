@@ -1,11 +1,12 @@
 import { formatLength } from '../../../measure/format-length.js';
-import type { MeasureRow } from '../../../plan/measures.js';
-import type { Plan } from '../../../plan/plan.js';
+import { isOfRule, type MeasureRow } from '../../../plan/measures.js';
+import type { Plan, Step } from '../../../plan/plan.js';
 import { finer } from '../../../plan/readings.js';
 import { squareSize } from '../../../plan/square-words.js';
 import type { SquareRow } from '../../../plan/squares.js';
 import type { CutStep } from '../../../plan/work-so-far.js';
 import type { Phase } from '../../../recipe/recipe.js';
+import { isDone } from '../../../workbook/next-step.js';
 import type { Build } from '../../screen.js';
 import { stepAtHand } from '../step/shown-step.js';
 import { toMeasure } from '../step/to-measure.js';
@@ -19,7 +20,10 @@ export type Choice =
 
 const BEFORE_FRAMES: readonly Phase[] = ['plan', 'buy', 'cut'];
 
-/** What belongs to the step at hand first; until the boards are sawn they come before frames, then after. */
+/**
+ * What belongs to the step at hand first, then the boards, then frames; once the boards are sawn the frames come before
+ * them. A frame is there to be measured from the step on that closes it.
+ */
 export function choicesOf({ build, at }: Bench): readonly Choice[] {
   const { plan } = build;
   const step = stepAtHand(build, at);
@@ -27,7 +31,7 @@ export function choicesOf({ build, at }: Bench): readonly Choice[] {
   const first: readonly Choice[] = cutting === undefined ? [] : [{ kind: 'first', cutting }];
   const sizes = plan.measures.filter(({ kind }) => kind === 'size');
   const boards = plan.measures.filter(({ kind }) => kind === 'board');
-  const others = sizes.filter(row => !own.includes(row));
+  const others = sizes.filter(row => !own.includes(row) && isThere(row, step, build));
   const isWood = step !== undefined && BEFORE_FRAMES.includes(step.phase);
   const under = boards.filter(({ id }) => id.startsWith(`${cutting?.section ?? ''}.`));
   return [
@@ -39,6 +43,22 @@ export function choicesOf({ build, at }: Bench): readonly Choice[] {
     ...boards.filter(row => !under.includes(row)).map(asLength),
     ...(isWood ? others.map(asLength) : []),
   ];
+}
+
+/** Is anything of the piece put together yet that has this size, or was it measured all the same? */
+function isThere(row: MeasureRow, here: Step | undefined, { plan, progress }: Build): boolean {
+  if (here === undefined || row.measured !== undefined) return true;
+  const at = plan.steps.indexOf(here);
+  return plan.steps.some(
+    (step, place) =>
+      row.steps.some(rule => isOfRule(step.id, rule)) && (place <= at || isDone(step, progress)),
+  );
+}
+
+/** Are there sizes that nothing has yet? */
+export function areSizesToCome(bench: Bench): boolean {
+  const told = choicesOf(bench).filter(({ kind }) => kind === 'length').length;
+  return told < bench.build.plan.measures.length;
 }
 
 function asLength(row: MeasureRow): Choice {

@@ -2,14 +2,18 @@ import { formatLength } from '../../../measure/format-length.js';
 import { finer, readingsOf } from '../../../plan/readings.js';
 import { squareSize } from '../../../plan/square-words.js';
 import type { Build } from '../../screen.js';
-import type { ReadingStage, Stage } from './state.js';
+import { areSizesToCome } from './choices.js';
+import type { Bench, ReadingStage, Stage } from './state.js';
 import { plannedOf } from './typed.js';
 
+const TO_COME = 'Frames and boxes are listed once there is one to measure.';
+
 /** What is asked above a list or a line. */
-export function questionWords(stage: Stage, { plan }: Build): readonly string[] {
+export function questionWords(stage: Stage, bench: Bench): readonly string[] {
+  const { plan } = bench.build;
   switch (stage.kind) {
     case 'what':
-      return ['What have you measured?'];
+      return ['What have you measured?', ...(areSizesToCome(bench) ? [TO_COME] : [])];
     case 'again':
       return [
         `${stage.row.say}: measured ${formatLength(stage.row.measured?.value ?? 0, finer(plan.display))}, which counts.`,

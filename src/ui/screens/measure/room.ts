@@ -26,8 +26,7 @@ function linesOf(stage: ListStage, bench: Bench): readonly string[] {
 
 /** What the question leaves of the window. */
 export function listRoom(stage: ListStage, bench: Bench): ListRoom {
-  const { build, at } = bench;
-  return roomUnder(questionWords(stage, build), linesOf(stage, bench).length, at);
+  return roomUnder(questionWords(stage, bench), linesOf(stage, bench).length, bench.at);
 }
 
 /** The answer as rows that may scroll. */

@@ -19,7 +19,7 @@ function View({ state, at }: ViewProps) {
   if (stage.kind === 'answer') return <AnswerPane stage={stage} at={at} />;
   return (
     <Box flexDirection="column" flexShrink={0}>
-      <Question words={questionWords(stage, build)} at={at} />
+      <Question words={questionWords(stage, { build, at })} at={at} />
       {stage.kind === 'reading' ? (
         <ReadingLine stage={stage} build={build} at={at} />
       ) : (
