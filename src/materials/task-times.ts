@@ -23,20 +23,14 @@ export const TASK_TIMES = {
   'set-fence': task('set and prove a fence', 'fence setting', 3, 6),
   'rip-cut': task('rip a board along its length', 'cut', 1, 2),
   'crosscut-at-stop': task('crosscut at a stop', 'cut', 0.4, 0.8),
-  'crosscut-measured': task('measure and crosscut', 'cut', 1.5, 2.5),
   'square-end': task('square a board end', 'end', 0.5, 1),
   'notch-single': task('jigsaw and chisel one half-depth notch', 'notch', 6, 12),
   'notch-ganged': task('notch several clamped together', 'notch', 3, 5),
-  'predrill-screw': task('bore and countersink for a screw', 'screw', 0.4, 0.7),
-  'drive-screw': task('drive a screw', 'screw', 0.2, 0.4),
   'whole-screw': task('bore, countersink and drive, bit changes spread', 'screw', 0.8, 1.3),
   'glue-joint': task('spread and clamp a joint', 'joint', 2, 4),
-  'place-slat': task('place and fasten a slat with a spacer', 'slat', 2.5, 4),
   'brad-piece': task('glue and brad a strip or slat on its marks', 'piece', 0.8, 1.2),
-  'round-edge': task('round over a 4 ft edge', 'edge', 1, 2),
   'sand-grit': task('sand with one grit, edges broken on the way', 'square foot', 0.5, 1),
   'brush-coat': task('brush one coat', 'square foot', 0.8, 1.5),
-  'spray-coat': task('pump-spray and brush out one coat', 'square foot', 0.3, 0.6),
 } as const satisfies Record<string, TaskTime>;
 
 export type TaskId = keyof typeof TASK_TIMES;
