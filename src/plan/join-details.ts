@@ -57,3 +57,36 @@ function fastenerLines(
       : []),
   ];
 }
+
+type Counted = Pick<FastenerRow, 'kind' | 'what' | 'joint' | 'count'>;
+
+/**
+ * What a step shows that counts out fasteners: a cup for each joint, those out of one box after one another, and all of
+ * them by their boxes. Brads have no cups: they stay in their strips.
+ */
+export function cupDetails(
+  fasteners: readonly Counted[],
+): Required<Pick<Step, 'settings' | 'tally' | 'cups'>> {
+  const screwsFirst = fasteners.toSorted((a, b) => b.kind.localeCompare(a.kind));
+  const boxes = [...new Set(screwsFirst.map(({ what }) => what))].map(what =>
+    fasteners.filter(row => row.what === what),
+  );
+  const cups = boxes
+    .flat()
+    .filter(({ kind }) => kind === 'screw')
+    .map(({ count, what, joint }) => ({ count, what, joint }));
+  return {
+    settings: boxes.flatMap(([first, ...others]) =>
+      first === undefined ? [] : [boxLine([first, ...others])],
+    ),
+    tally: { of: 'cup', count: cups.length },
+    cups,
+  };
+}
+
+/** `No. 10 x 3-1/2 in: 76 rail over post, 52 slat to seat rail`. */
+function boxLine(rows: readonly [Counted, ...Counted[]]): Step['settings'][number] {
+  const [{ kind, what }] = rows;
+  const joints = rows.map(({ count, joint }) => `${count} ${joint.toLowerCase()}`);
+  return { name: kind === 'screw' ? 'Screws' : 'Brads', text: `${what}: ${joints.join(', ')}` };
+}

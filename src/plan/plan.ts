@@ -283,6 +283,12 @@ export type Step = {
   readonly big?: { readonly text: string; readonly caption: string };
   readonly settings: readonly StepSetting[];
   readonly tally?: { readonly of: string; readonly count: number };
+  /** What is counted out, cup by cup: the next one is the large number. */
+  readonly cups?: readonly {
+    readonly count: number;
+    readonly what: string;
+    readonly joint: string;
+  }[];
   readonly timers: readonly StepTimer[];
   /** Names of the joints that it makes, as recipes name them. */
   readonly joins: readonly string[];

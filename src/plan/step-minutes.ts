@@ -29,8 +29,17 @@ export function countedMinutes(counts: Counts, because: string, beside: Minutes 
 /** Hands-on minutes of one person for a step: what its counts imply and what the recipe adds. */
 export function stepMinutes(rule: StepRule, worked: Worked): Figure {
   const counts = [...notching(rule, worked), ...joining(rule, worked), ...surfaces(rule, worked)];
+  const beside = asked(rule, worked);
+  return countedMinutes(counts, minuteWords(counts, beside), beside);
+}
+
+/** What of the minutes is counted, and what stands in the recipe. */
+function minuteWords(counts: Counts, beside: Minutes): string {
+  const isCounted = counts.some(([, units]) => units > 0);
+  const told = `${Math.round(beside)} min by the recipe, common practice`;
+  if (!isCounted) return told;
   const words = 'counted by cut, notch, screw and square foot at the usual time of each';
-  return countedMinutes(counts, words, asked(rule, worked));
+  return beside === 0 ? words : `${words}, and ${told}, to mark, set and square it`;
 }
 
 type AtStop = {

@@ -3,7 +3,7 @@ import type { Model, Part } from '../model/part.js';
 import type { Scope } from '../recipe/evaluate.js';
 import type { StepRule } from '../recipe/recipe.js';
 import { cutSteps } from './cut-steps.js';
-import { joinDetails } from './join-details.js';
+import { cupDetails, joinDetails } from './join-details.js';
 import { notchDetails } from './notch-details.js';
 import type {
   CutRow,
@@ -97,6 +97,7 @@ function bareStep(rule: StepRule, worked: Worked): Step {
 }
 
 function withDetails(rule: StepRule, bare: Step, worked: Worked): Step {
+  if (rule.counts !== undefined) return { ...bare, ...cupDetails(worked.fasteners) };
   const notched = rule.notches.length > 0 ? notchDetails(rule.notches, worked) : undefined;
   const joined =
     rule.joins.length > 0 ? joinDetails(selectJoints(worked.model, rule.joins), worked) : undefined;

@@ -43,6 +43,8 @@ export type StepRule = {
   /** Steps that wait for this one. Without boards of its own it holds up those alone, and waits for nothing itself. */
   readonly before: readonly string[];
   readonly tally?: Formula;
+  /** What is counted out here for the steps that come. */
+  readonly counts?: 'fasteners';
   readonly timers: readonly TimerRule[];
   /** Minutes of hands-on work beside what the counts imply. */
   readonly minutes?: Formula;

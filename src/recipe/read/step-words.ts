@@ -75,6 +75,7 @@ const words = grouped('a step', {
   loose: optional(selectors),
   before: optional(ids),
   tally: optional(formulaOf('number')),
+  counts: optional(oneOf(['fasteners'])),
   timers: optional(listed(timer, MOST_ENTRIES)),
   minutes: optional(minutes),
   when: optional(formulaOf('flag')),

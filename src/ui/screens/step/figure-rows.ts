@@ -3,7 +3,8 @@ import { bigDigits } from '../../../text/big-digits.js';
 import { count } from '../../../text/plural.js';
 import { textWidth } from '../../../text/width.js';
 import { padEnd, wrap } from '../../../text/wrap.js';
-import type { TallySoFar } from '../../../workbook/next-step.js';
+import { type TallySoFar, tallyOf } from '../../../workbook/next-step.js';
+import type { Build } from '../../screen.js';
 import { BLANK, type Row } from '../../widgets/rows.js';
 
 /** Measures only: a screw's name in large figures would be half large, half small. */
@@ -20,6 +21,14 @@ export type FigureInput = {
   /** Large figures are wanted, where the text is a measure and there is room across. */
   readonly large: boolean;
 };
+
+/** The one figure of a step as it is now: where cups are filled, what goes into the next one. */
+export function bigNow({ big, cups, ...step }: Step, { progress }: Build): Step['big'] {
+  if (cups === undefined) return big;
+  const next = cups[tallyOf(step, progress)?.done ?? 0];
+  if (next === undefined) return undefined;
+  return { text: String(next.count), caption: `${next.what}, for ${next.joint.toLowerCase()}` };
+}
 
 /** Can the figure of this step be shown large in so many columns? */
 export function isLarge(big: Step['big'], columns: number): boolean {

@@ -3,7 +3,7 @@ import { tallyOf } from '../../../workbook/next-step.js';
 import { plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
 import { checkRows } from './check-rows.js';
-import { figureRows } from './figure-rows.js';
+import { bigNow, figureRows } from './figure-rows.js';
 import { moveWords } from './move-words.js';
 import { nextMove } from './next-move.js';
 import { againRows, notesWhole } from './said-blocks.js';
@@ -23,7 +23,7 @@ export function firstRows({ step, build, at }: Work, columns: number): readonly 
 export function nowRows(work: Work, columns: number): readonly Row[] {
   const { step, build, at } = work;
   const plain = plainer(at.ascii);
-  const { big } = step;
+  const big = bigNow(step, build);
   return [
     ...notTodayRows(work, columns),
     ...figureRows({

@@ -2,7 +2,7 @@ import type { Step } from '../../../plan/plan.js';
 import { tallyOf } from '../../../workbook/next-step.js';
 import { plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
-import { figureRows } from './figure-rows.js';
+import { bigNow, figureRows } from './figure-rows.js';
 import { glueUpRows } from './glue-up-rows.js';
 import type { Style, Work } from './work-rows.js';
 
@@ -13,8 +13,9 @@ export function topBlocks(work: Work, { columns, large }: Style): readonly (read
   return [figureRows({ big: bigOf(work), tally, columns, large }), glueUpRows(work, columns)];
 }
 
-function bigOf({ step, at }: Work): Step['big'] {
-  if (step.big === undefined) return undefined;
+function bigOf({ step, build, at }: Work): Step['big'] {
+  const big = bigNow(step, build);
+  if (big === undefined) return undefined;
   const plain = plainer(at.ascii);
-  return { text: plain(step.big.text), caption: plain(step.big.caption) };
+  return { text: plain(big.text), caption: plain(big.caption) };
 }
