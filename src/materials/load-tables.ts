@@ -1,4 +1,3 @@
-import * as nails from './nail-strength.js';
 import * as screws from './screw-strength.js';
 import * as soil from './soil-weights.js';
 import * as tipping from './tipping.js';
@@ -7,7 +6,6 @@ import * as yielding from './yield-model.js';
 /** Tables about screws that carry, and about what stands on floors, by their heading. */
 export const LOAD_TABLES: Readonly<Record<string, unknown>> = {
   'strength of screws': [{ ...screws }, { ...yielding }],
-  'strength of nails': { ...nails },
   'soil and pots': { ...soil },
   tipping: { ...tipping },
 };

@@ -50,17 +50,9 @@ export const STRENGTH_PUBLICATIONS = {
     citation:
       'Engineering reference pages of beam formulas (uniform load, center load, two loads).',
   },
-  'awc-da6': {
-    name: 'AWC Design Aid 6',
-    citation: 'American Wood Council, Design Aid 6, beam formulas with shear and moment diagrams.',
-  },
   'screw-withdrawal': {
     name: 'engineering page on screw withdrawal',
     citation: 'Engineering reference page, allowable withdrawal loads of wood screws.',
-  },
-  'nail-withdrawal': {
-    name: 'engineering pages on nail withdrawal',
-    citation: 'Engineering reference pages, allowable and ultimate withdrawal loads of nails.',
   },
   'civil-formulas': {
     name: 'Civil Engineering Formulas, chapter 6',

@@ -58,12 +58,6 @@ export type ScrewSite = {
   readonly finish: 'clear' | 'opaque';
 };
 
-/** The metal to start from: stainless in tannin woods, in treated wood and near the sea. */
-export function usualMetal(species: Species, site: ScrewSite): MetalId {
-  if (site.coast) return 'stainless-316';
-  return species.tannin === 'none' && !species.treated ? 'coated-exterior' : 'stainless-304';
-}
-
 type Case = {
   readonly metal: MetalId;
   readonly species: Species;

@@ -87,11 +87,8 @@ export function screwSideways(screw: HeldScrew): Sideways | undefined {
 
 /** Allowable pull on a screw: 2850 G^2 D pounds on an inch of thread in side grain. */
 const ALLOWABLE = 2850;
-/** What tests pulled out at: 15 700 G^2 D pounds on an inch. */
-const ULTIMATE = 15_700;
 
 export const PULL_SOURCE = seen('screw-withdrawal', '2850 G^2 D, lb for an inch of thread');
-export const ULTIMATE_SOURCE = recalled('wood-handbook', 'equation 8-10, 15 700 G^2 D L');
 
 /**
  * Allowable pull on an inch of thread, dry, side grain, as a force.
@@ -112,12 +109,6 @@ export function screwPull(screw: Omit<HeldScrew, 'through' | 'sideGravity'>): Ki
   return forceWeight(force * placeFactor(screw));
 }
 
-/** What a screw was pulled out at in tests, for comparison; no load to plan with. */
-export function ultimatePull(gravity: number, gauge: number, thread: Mm): Kilograms {
-  const perInch = ULTIMATE * gravity ** 2 * toInches(shank(gauge));
-  return forceWeight(poundsForce(perInch * toInches(thread)));
-}
-
 function placeFactor({ wet, time }: Pick<HeldScrew, 'wet' | 'time'>): number {
   return (wet ? SCREW_WET_FACTOR.value : 1) * LOAD_TIME_FACTOR[time].value;
 }
@@ -128,17 +119,4 @@ function placeFactor({ wet, time }: Pick<HeldScrew, 'wet' | 'time'>): number {
  */
 export function screwsNeeded(load: Kilograms, each: Kilograms): number | undefined {
   return each <= 0 ? undefined : Math.ceil(load / each - 1e-9);
-}
-
-/** Species groups of the older rule, and pounds for a square inch of D^2. */
-const OLDER_GROUPS = { I: 4800, II: 3960, III: 3240, IV: 2520 } as const;
-
-export const OLDER_SOURCE = seen('civil-formulas', 'equation 6.38, p = C D^2');
-
-/**
- * Sideways value by the rule in use before 1991, C D^2, for comparison: side grain, dry, 7 D of bite.
- * @example olderSideways('III', 10) // 53 kg: 117 lb
- */
-export function olderSideways(group: keyof typeof OLDER_GROUPS, gauge: number): Kilograms {
-  return forceWeight(poundsForce(OLDER_GROUPS[group] * toInches(shank(gauge)) ** 2));
 }

@@ -1,9 +1,7 @@
 import { writeSync } from 'node:fs';
-import { join } from 'node:path';
 import { createInterface } from 'node:readline';
 import { takeLock } from '../../src/files/lock.js';
 import { openShelf } from '../../src/files/open-shelf.js';
-import { savePreferences, USUAL_PREFERENCES } from '../../src/files/preferences.js';
 import { record } from '../../src/workbook/start-workbook.js';
 import type { Workbook } from '../../src/workbook/workbook.js';
 import { ahead } from '../support/journal.js';
@@ -53,17 +51,17 @@ async function race(): Promise<void> {
   }
 }
 
-/** One save, and what came of it; then the same for preferences, and how many ms those took. */
+/** One save, what came of it, and how many ms it took. */
 function saveOnce(): void {
   const shelf = openShelf(folder, Date.now);
   const opened = shelf.load(id);
   if (!opened.ok) throw new Error(opened.words);
   say(`notice ${opened.notice ?? 'none'}`);
-  const outcome = shelf.save(opened.workbook, ahead(40));
-  say(outcome.ok ? 'saved' : `${outcome.problem} ${outcome.words}`);
   const start = performance.now();
-  const trouble = savePreferences(join(folder, 'builds'), USUAL_PREFERENCES);
-  say(`preferences ${trouble?.problem ?? 'saved'} ${Math.round(performance.now() - start)}`);
+  const outcome = shelf.save(opened.workbook, ahead(40));
+  const took = Math.round(performance.now() - start);
+  say(outcome.ok ? 'saved' : `${outcome.problem} ${outcome.words}`);
+  say(`took ${took}`);
 }
 
 if (task === 'save') saveForEver();

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { type MetalId, metalWarning, usualMetal } from '../../src/materials/screw-metal.js';
+import { type MetalId, metalWarning } from '../../src/materials/screw-metal.js';
 import { speciesNamed } from '../../src/materials/species.js';
 
 function wood(id: string) {
@@ -18,7 +18,6 @@ describe('screws against wood and weather', () => {
   test.each(['western-redcedar', 'redwood', 'white-oak'])('F17: %s wants stainless', id => {
     expect(metalWarning('hot-dip-galvanized', wood(id), INLAND_CLEAR)).toMatch(/[Ss]tainless/);
     expect(metalWarning('stainless-304', wood(id), INLAND_CLEAR)).toBeUndefined();
-    expect(usualMetal(wood(id), INLAND_CLEAR)).toBe('stainless-304');
   });
 
   test('F17: the warning says that a clear coat does not stop the stain', () => {
@@ -43,13 +42,5 @@ describe('screws against wood and weather', () => {
     ],
   )('%s in %s: warned %#', (metal, id, site, warned) => {
     expect(metalWarning(metal, wood(id), site) !== undefined).toBe(warned);
-  });
-
-  test('the usual metal never draws a warning', () => {
-    for (const id of ['redwood', 'southern-pine', 'douglas-fir', 'white-oak', 'norway-spruce']) {
-      for (const site of [INLAND_CLEAR, INLAND_PAINTED, COAST]) {
-        expect(metalWarning(usualMetal(wood(id), site), wood(id), site)).toBeUndefined();
-      }
-    }
   });
 });
