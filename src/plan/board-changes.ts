@@ -29,15 +29,6 @@ export function boardChanges({ before, after, ...bench }: BoardsBeside): readonl
   });
 }
 
-/** What had to be bought before something was taken back and has not to be any more, one line a section. */
-export function notToBuyNow(before: Bench, after: Bench): readonly string[] {
-  return after.plan.purchases.flatMap(({ section }) =>
-    fewerWords(boardsOf(section, before), boardsOf(section, after), after.plan).map(
-      text => `${section}: ${text}`,
-    ),
-  );
-}
-
 /** Whoever has it bought meanwhile has to say so: nothing else knows that it lies there. */
 function fewerWords(was: Boards, now: Boards, plan: Plan): readonly string[] {
   const less = moreThan(was.all, now.all).filter(({ length }) => has(was.besides, length));

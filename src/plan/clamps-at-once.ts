@@ -30,7 +30,7 @@ type Clamped = {
   readonly time: { readonly sessions: readonly Pick<Session, 'turns'>[] };
 };
 
-/** Glue-ups spread evenly over the minutes of their step; each stays in clamps from its end on. */
+/** Glue-ups spread evenly over the minutes of their step; each has its clamps from its first stroke, laid out ready. */
 function holdsOf(
   { step, count, clampsEach }: Clamped['glueUps'][number],
   sessions: Clamped['time']['sessions'],
@@ -52,7 +52,7 @@ function holdsOf(
     ];
     const holds = Array.from({ length: last - first }, (_, at): Hold => {
       const closed = from + (first + at + 1) * each - before;
-      return { from: closed, to: closed + clampTime, clamps: clampsEach };
+      return { from: closed - each, to: closed + clampTime, clamps: clampsEach };
     });
     before += minutes;
     return holds;

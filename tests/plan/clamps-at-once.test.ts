@@ -9,7 +9,7 @@ const [row] = plan.glueUps;
 if (row === undefined) throw new Error('no glue');
 const number = (value: number) => ({ ...row.clamps, value });
 
-/** Four panels of two clamps in 56 min, then rails of four clamps, closed so many minutes later. */
+/** Four panels of two clamps in 56 min, then rails of four clamps, begun at this minute. */
 function clamps(railsFrom: number) {
   return clampsAtOnce({
     glueUps: [
@@ -30,11 +30,12 @@ function clamps(railsFrom: number) {
   });
 }
 
-// By hand: panels are closed at 14, 28, 42 and 56 and stay an hour in clamps, the first until 74. Rails closed at 73
-// meet all four: 8 + 4, and two hold the ledger. Closed at 117 they meet none: 8 for the panels, and the ledger's two.
+// By hand: panels are closed at 14, 28, 42 and 56 and stay an hour in clamps, the first until 74. Rails begun at 62
+// or at 70 meet all four: 8 + 4, and two hold the ledger. Begun at 117 they meet none: 8 for the panels, and the ledger's two.
 test('rails that are clamped while four panels still are want clamps of their own', () => {
   expect(clamps(62)).toBe(14);
-  expect(clamps(106)).toBe(10);
+  expect(clamps(70)).toBe(14);
+  expect(clamps(117)).toBe(10);
 });
 
 test('the list of tools says how many, and what to do with fewer', () => {
