@@ -50,9 +50,7 @@ export function importCommand({ rest: [file] }: Arguments, shelf: Shelf): Outcom
     return failed(['Which file? Name the one that "notchbook export" has written.'], EXIT.usage);
   }
   const incoming = carryIn(file);
-  if (!incoming.ok) {
-    return failed([incoming.words], incoming.why === 'missing' ? EXIT.files : EXIT.problems);
-  }
+  if (!incoming.ok) return failed([incoming.words], EXIT.files);
   const { workbook } = incoming;
   const there = shelf.look(workbook.id);
   if (!there.ok) return put(workbook, shelf);

@@ -13,7 +13,7 @@ export type CarriedOut =
 
 export type CarriedIn =
   | { readonly ok: true; readonly workbook: Workbook; readonly stepsInAll: number }
-  | { readonly ok: false; readonly why: 'missing' | 'unreadable'; readonly words: string };
+  | { readonly ok: false; readonly words: string };
 
 /** What the file is called where nobody gives it a name: `roof-bench.notchbook.json`. */
 export function carryName({ id }: Workbook): string {
@@ -61,7 +61,7 @@ export function carryIn(from: string): CarriedIn {
   const kept = readKept(file);
   if (kept.state === 'missing') {
     const words = `There is no file ${file}. Check the name, or where you are.`;
-    return { ok: false, why: 'missing', words };
+    return { ok: false, words };
   }
   if (kept.state === 'newer') return unreadable(`${file} was written by a newer Notchbook`);
   if (kept.state !== 'fine') return unreadable(`${file} is no whole build: ${kept.why}`);
@@ -75,5 +75,5 @@ export function carryIn(from: string): CarriedIn {
 
 function unreadable(what: string): CarriedIn {
   const words = `${what}. Write it once more with "notchbook export" where it came from.`;
-  return { ok: false, why: 'unreadable', words };
+  return { ok: false, words };
 }

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
@@ -101,5 +101,13 @@ describe('a build that comes from another machine', () => {
   test('a file that is none, or is not there, is told', () => {
     expect(run(shelfWith(), 'import')).toMatchObject({ code: 2 });
     expect(run(shelfWith(), 'import', join(folder, 'none.json'))).toMatchObject({ code: 3 });
+  });
+
+  test('a file that was cut off on the way can not be read, which is exit code 3', () => {
+    const half = fileOf(BENCH);
+    writeFileSync(half, readFileSync(half, 'utf8').slice(0, 200));
+    const found = run(shelfWith(), 'import', half);
+    expect(found.code).toBe(3);
+    expect(found.err).toContain('cut off');
   });
 });
