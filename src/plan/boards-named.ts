@@ -1,4 +1,5 @@
 import { listWords } from '../text/list.js';
+import { runsOf } from '../text/runs.js';
 
 /** A board as the stops call it. */
 export type NamedBoard = {
@@ -7,9 +8,6 @@ export type NamedBoard = {
   /** Only where its number is all that there is to say, so that several can be told in one go. */
   readonly number?: number;
 };
-
-/** Fewer in a row are told one by one. */
-const SHORTEST_RUN = 3;
 
 /** A whole board, by its number. */
 export function numbered(number: number): NamedBoard {
@@ -27,7 +25,7 @@ export function boardsNamed(boards: readonly NamedBoard[]): string {
     const numbers = boards
       .slice(at, end < 0 ? undefined : end)
       .flatMap(({ number }) => number ?? []);
-    const [first, ...others] = runs(numbers);
+    const [first, ...others] = runsOf(numbers);
     if (first !== undefined)
       words.push(`board${numbers.length > 1 ? 's' : ''} ${first}`, ...others);
     const other = boards[end];
@@ -50,17 +48,4 @@ export function groupedBy<T>(
     else group.push(board);
   }
   return [...groups];
-}
-
-/** 3, 4, 5, 6, 8, 9 as `3 to 6`, `8`, `9`. */
-function runs(numbers: readonly number[]): readonly string[] {
-  const found: [number, ...number[]][] = [];
-  for (const number of numbers) {
-    const run = found.at(-1);
-    if (run !== undefined && number === (run.at(-1) ?? 0) + 1) run.push(number);
-    else found.push([number]);
-  }
-  return found.flatMap(run =>
-    run.length < SHORTEST_RUN ? run.map(String) : [`${run[0]} to ${run.at(-1)}`],
-  );
 }

@@ -1,7 +1,9 @@
 import { formatMinutes } from '../../../measure/duration.js';
+import type { Step } from '../../../plan/plan.js';
 import { listWords } from '../../../text/list.js';
 import type { Build } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
+import { openBeforeWords, whyShortFirst } from '../step/open-before-words.js';
 import { WHO } from '../step/phase-words.js';
 import { stepToOpen } from '../step/shown-step.js';
 
@@ -16,8 +18,16 @@ export function nextFacts(build: Build): readonly NamedText[] {
   const who = plan.time.people === 1 ? '' : `${WHO[step.who]}, `;
   return [
     { name: 'Next', text: `Step ${number}: ${step.title} (${who}about ${minutes})` },
+    ...openFacts(step, build),
     ...(tools.length === 0
       ? []
       : [{ name: 'Take out', text: listWords(tools.map(name => name.toLowerCase())) }]),
   ];
+}
+
+/** What was passed over on the way to it. */
+function openFacts(step: Step, build: Build): readonly NamedText[] {
+  const open = openBeforeWords(step, build);
+  if (open === '') return [];
+  return [{ name: 'Open first', text: `${open}. ${whyShortFirst(step, build)}`.trimEnd() }];
 }

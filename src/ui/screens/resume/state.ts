@@ -11,7 +11,7 @@ export function open(): ResumeState {
   return { top: 0 };
 }
 
-const URGENT = /^(?:Time is up|Your note|Buy first|Next) /;
+const URGENT = /^(?:Time is up|Your note|Buy first|Next|Open first) /;
 
 /** The recap as rows; what asks for something stands out. */
 export function recapRows(build: Build, at: Context): readonly Row[] {

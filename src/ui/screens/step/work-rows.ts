@@ -5,7 +5,7 @@ import { checkRows } from './check-rows.js';
 import { headRows } from './head-rows.js';
 import { moveRow } from './move-words.js';
 import { nextMove } from './next-move.js';
-import { toldBlocks } from './said-blocks.js';
+import { openBeforeRows, toldBlocks } from './said-blocks.js';
 import { notTodayRows, timerRows } from './timer-rows.js';
 import { topBlocks } from './top-blocks.js';
 
@@ -37,6 +37,7 @@ export function workRows(work: Work, style: Style): WorkRows {
   const checks = checkRows(work, move, columns);
   const before = [
     notTodayRows(work, columns),
+    openBeforeRows(work, columns),
     ...topBlocks(work, style),
     ...toldBlocks(work, style),
     timerRows(work, columns),
