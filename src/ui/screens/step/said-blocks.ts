@@ -2,13 +2,11 @@ import { againFrom } from '../../../plan/cut-step-now.js';
 import { hanging } from '../../../text/page-lines.js';
 import { textWidth } from '../../../text/width.js';
 import { cut } from '../../../text/wrap.js';
-import { isDone } from '../../../workbook/next-step.js';
 import { toCutAgain } from '../../../workbook/to-cut-again.js';
 import { benchOf } from '../../bench-of.js';
 import { plainer } from '../../widgets/facts.js';
 import { plainRows, type Row } from '../../widgets/rows.js';
 import { measuredRows } from './measured-rows.js';
-import { openBeforeWords, whyShortFirst } from './open-before-words.js';
 import { settingRows } from './setting-rows.js';
 import type { Work } from './work-rows.js';
 
@@ -32,14 +30,6 @@ export function toldBlocks(work: Work, style: NoteStyle): readonly (readonly Row
 
 function isOfBoards({ step }: Work): boolean {
   return step.settings.some(({ boards }) => boards === true);
-}
-
-/** Steps that were passed over: somebody who jumped ahead is told before anything is cut or glued. */
-export function openBeforeRows({ step, build }: Work, columns: number): readonly Row[] {
-  const open = isDone(step, build.progress) ? '' : openBeforeWords(step, build);
-  if (open === '') return [];
-  const words = `${open}. ${whyShortFirst(step, build)}`.trimEnd();
-  return hanging('Open before this: ', words, columns).map((text): Row => ({ text, tone: 'heed' }));
 }
 
 /** Pieces that were spoiled here and are not cut again yet, and what the new ones come from as the boards are now. */

@@ -5,7 +5,8 @@ import { checkRows } from './check-rows.js';
 import { headRows } from './head-rows.js';
 import { moveRow } from './move-words.js';
 import { nextMove } from './next-move.js';
-import { openBeforeRows, toldBlocks } from './said-blocks.js';
+import { openBeforeRows } from './open-before-rows.js';
+import { toldBlocks } from './said-blocks.js';
 import { notTodayRows, timerRows } from './timer-rows.js';
 import { topBlocks } from './top-blocks.js';
 
