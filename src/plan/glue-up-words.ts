@@ -37,10 +37,10 @@ export function clampWords({ clampsEach, clamps, atOnce }: GlueUpRow): string {
   return `${clampsEach} each; with ${clamps.value} nobody waits, ${atOnce} glue-ups in clamps at once`;
 }
 
-/** "8 min from the first stroke, clamp by minute 3". */
+/** "8 min from first stroke; begin to clamp by minute 3". */
 export function openWords({ open, openMinutes, clampsEach }: GlueUpRow): string {
   const what = clampsEach > 0 ? 'clamp' : 'brad';
-  return `${openMinutes} min from the first stroke, ${what} by minute ${open.minutes}`;
+  return `${openMinutes} min from first stroke; begin to ${what} by minute ${open.minutes}`;
 }
 
 /** Name of the line that tells what may be done beside young glue. */

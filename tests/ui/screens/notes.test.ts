@@ -15,8 +15,14 @@ const BENCH = benchPlan();
 const CUT = BENCH.steps.find(({ phase, tally }) => phase === 'cut' && tally?.count === 25);
 const ID = CUT?.id ?? '';
 
-/** Everything was told, and the cutting at this stop is begun. */
+/** Everything was told, the steps before are done, and the cutting at this stop is begun. */
 const SAWING: readonly Event[] = [
+  ...BENCH.steps
+    .slice(
+      0,
+      BENCH.steps.findIndex(({ id }) => id === ID),
+    )
+    .map(({ id }): Event => ({ kind: 'step-done', atMs: TUESDAY_MS, step: id })),
   ...BENCH.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs: TUESDAY_MS, caution: id })),
   { kind: 'tools-briefed', atMs: TUESDAY_MS, tools: BENCH.tools.map(({ id }) => id) },
   { kind: 'piece-done', atMs: TUESDAY_MS, step: ID, count: 4 },
@@ -76,6 +82,6 @@ test('how long the glue stays open is seen at 80 by 24 while joints are closed, 
   ];
   const used = usedWith(stepScreen, contextWith(buildAfter([...SAWING, ...glue], BENCH)));
   expect(viewLines(stepScreen, used.state, used.at).join('\n')).toMatch(
-    /^Open +8 min from the first stroke, clamp by minute 3/m,
+    /^Open +8 min from first stroke; begin to clamp by minute 3/m,
   );
 });

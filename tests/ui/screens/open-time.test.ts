@@ -77,7 +77,7 @@ describe('the open time of a glue-up', () => {
     const places = [
       'Glue-up 3 of 8: 4 joints of 2 posts and 2 panel rails',
       'Clamps 2 each; with 10 nobody waits',
-      'Open 8 min from the first stroke, clamp by minute 3',
+      'Open 8 min from first stroke; begin to clamp by minute 3',
       '- Dry first',
       'Screws',
     ].map(words => page.indexOf(words));
