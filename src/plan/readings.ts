@@ -1,5 +1,7 @@
+import { inches } from '../measure/inch.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { snap } from '../measure/round.js';
+import { lessThan } from '../measure/tolerance.js';
 import type { MeasureRow } from './measures.js';
 
 /** Several readings of one length: the one that counts, and how far they are apart. */
@@ -19,6 +21,21 @@ export function readingsOf(
   const average = readings.reduce((sum, it) => sum + it, 0) / readings.length;
   const value = { average: snap(average, kind === 'board' ? grid / 2 : grid), least, most }[take];
   return { value, spread: most - least };
+}
+
+/** Readings further apart than this are boards to be sorted, or a piece out of true; common practice. */
+export const MAY_BE_APART: Mm = inches(1 / 16);
+
+/**
+ * One distance that is read at two places and differs by more: what stands there is not parallel, and a length
+ * between the two would be wrong at both. Boards of a section are each as wide as they are, and of frames
+ * the tightest counts. 47-13/16 in front and 48-1/8 in at the back are 5/16 in apart.
+ */
+export function isOutOfTrue(
+  { spread }: Readings,
+  { take, kind }: Pick<MeasureRow, 'take' | 'kind'>,
+): boolean {
+  return kind === 'size' && take === 'average' && lessThan(MAY_BE_APART, spread);
 }
 
 /** The grid on which such a value is written: half a mark where it was averaged. */

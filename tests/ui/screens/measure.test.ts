@@ -147,6 +147,48 @@ describe('a length with which the joints do not close', () => {
   });
 });
 
+describe('one distance read at two places', () => {
+  const FRONT_AND_BACK = '1 "47-13/16" enter "48-1/8" enter';
+
+  // By hand: 48-1/8 - 47-13/16 = 5/16 in over a bench 18 in deep: rails cut to 48 in bind in front and are loose behind.
+  test('5/16 in apart front and back: one end panel is moved, and no average is offered', () => {
+    const answer = answerAt(FINISHED_TO_STAND, `${FRONT_AND_BACK} enter`);
+    expect(answer.verdict).toBe(
+      'Not parallel: 47-13/16 in and 48-1/8 in, 5/16 in apart; planned 48 in.',
+    );
+    expect(answer.blocks.flatMap(({ lines }) => lines)[0]).toBe(
+      'Move one end until both agree within 1/16 in, at 48 in if that can be.',
+    );
+    expect(answer.take).toMatchObject([{ kind: 'size-measured', isTaken: false }]);
+    expect(answer.leave).toBe(undefined);
+    expect(linesOf(FINISHED_TO_STAND, `${FRONT_AND_BACK} enter`)).not.toMatch(
+      /Nothing else changes|sort them|Measured 48/,
+    );
+  });
+
+  test('no average is told while they are typed', () => {
+    const used = usedOn(measureScreen, FINISHED_TO_STAND).press(FRONT_AND_BACK);
+    const page = screenPage(measureScreen, used.state, used.at);
+    expect(page).toContain('So far: 47-13/16 in, 48-1/8 in; not parallel, 5/16 in apart');
+  });
+
+  test('1/16 in apart is parallel, and can be taken over', () => {
+    const answer = answerAt(FINISHED_TO_STAND, '1 "47-7/8" enter "47-15/16" enter enter');
+    expect(answer.verdict).toContain('2 readings, 1/16 in apart.');
+    expect(answer.take).toMatchObject([{ kind: 'size-measured', isTaken: true }]);
+  });
+
+  // Both boxes are measured in one row: the tighter counts for both, but one of them may stand out of true.
+  test('of several boxes the tightest counts, and one that is out of true is pushed first', () => {
+    const boxes = benchBuild([visited('Put the planter boxes together')]);
+    const lines = linesOf(boxes, '1 "15" enter "15-1/4" enter enter');
+    expect(lines).toMatch(
+      /one frame or box\? Then it is not parallel: while it can be moved, push it/,
+    );
+    expect(lines).not.toContain('sort them');
+  });
+});
+
 describe('at a stop that waits for its first piece', () => {
   const briefed: readonly Event[] = [
     ...NEW.plan.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),

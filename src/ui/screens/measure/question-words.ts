@@ -1,5 +1,5 @@
 import { formatLength } from '../../../measure/format-length.js';
-import { finer, readingsOf } from '../../../plan/readings.js';
+import { finer, isOutOfTrue, readingsOf } from '../../../plan/readings.js';
 import { squareSize } from '../../../plan/square-words.js';
 import type { Build } from '../../screen.js';
 import { areSizesToCome } from './choices.js';
@@ -55,7 +55,9 @@ export function readWords({ of, read }: ReadingStage, { plan }: Build): string {
   const say = (mm: number) => formatLength(mm, finer(plan.display));
   const listed = read.map(say).join(', ');
   if (of.kind !== 'length' || read.length < 2) return `So far: ${listed}`;
-  const { value, spread } = readingsOf(read, of.row, plan.display);
+  const found = readingsOf(read, of.row, plan.display);
+  const { value, spread } = found;
+  if (isOutOfTrue(found, of.row)) return `So far: ${listed}; not parallel, ${say(spread)} apart`;
   const counts = { average: 'average', least: 'the least', most: 'the most' }[of.row.take];
   return `So far: ${listed}; ${counts} ${say(value)}, ${say(spread)} apart`;
 }
