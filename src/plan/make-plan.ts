@@ -66,7 +66,7 @@ export function makePlan(
   const told = withRipping(made, sawn.purchases, setting);
   const bare = withCrew(told, setting, glueUpRows(told, { ...setting, ...wet, model }));
   const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
-  const spacing = spacingRows(model, setting);
+  const spacing = spacingRows(model, setting, bench?.cut ?? []);
   const build = withTradeLines(withMarks(bare, { model, spacing, display }), trade, {
     display,
     ...wet,

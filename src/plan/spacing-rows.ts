@@ -3,18 +3,24 @@ import { figure } from '../measure/figure-text.js';
 import { formatLength, formatLengthExact } from '../measure/format-length.js';
 import type { Display, Mm } from '../measure/quantities.js';
 import { snap } from '../measure/round.js';
-import { lengthKey, sameLength } from '../measure/tolerance.js';
+import { lengthKey } from '../measure/tolerance.js';
 import type { Model, Spread } from '../model/part.js';
+import type { CutPieces } from './as-cut.js';
 import { gapYear } from './gap-year.js';
-import { onTheRule, onTheTape } from './on-tape.js';
-import type { GapYear, SpacingRow } from './plan.js';
+import type { SpacingRow } from './plan.js';
+import { gapsOf, withRemedy } from './row-remedy.js';
 import type { Setting } from './setting.js';
 
 /**
  * Each different even spacing of the model once: marks from the datum rounded one by one, the sum that
- * has to close, the spacer to use and how far it would drift if it alone were trusted.
+ * has to close, the spacer to use and how far it would drift if it alone were trusted. What is cut
+ * decides which ways out are still open where a gap goes wrong.
  */
-export function spacingRows(model: Model, setting: Setting): readonly SpacingRow[] {
+export function spacingRows(
+  model: Model,
+  setting: Setting,
+  cut: readonly CutPieces[],
+): readonly SpacingRow[] {
   const { display } = setting;
   const alike = new Map<string, Spread[]>();
   for (const spread of model.spreads.filter(it => it.count > 0)) {
@@ -32,20 +38,13 @@ export function spacingRows(model: Model, setting: Setting): readonly SpacingRow
     if (!first) return [];
     const name = nameByPath.get(first.spreads) ?? first.layout;
     const title = `${name} over ${formatLengthExact(first.over, display)}`;
-    const year = withRemedy(gapYear(first.gap, first.piece, setting), first, display);
+    const year = withRemedy(gapYear(first.gap, first.piece, setting), first, {
+      model,
+      setting,
+      cut,
+    });
     return [{ ...spacingRow(first, title, spreads.length, display), year }];
   });
-}
-
-/** How the row or its pieces have to change so that as many of them leave the better gap. */
-function withRemedy(year: GapYear, { gap, count, ends }: Spread, display: Display): GapYear {
-  const longer = (year.better.value - gap) * gapsOf(count, ends);
-  if (year.verdict === 'fine' || count === 0 || sameLength(longer, 0)) return year;
-  const row = `make the row ${onTheTape(Math.abs(longer), display)}`;
-  const narrower = `rip each ${onTheRule(longer / count, display)} narrower`;
-  const change = longer > 0 ? `${row} longer, or ${narrower}` : `${row} shorter`;
-  const words = `For that with ${count} pieces, ${change}.`;
-  return { ...year, words: [...year.words, words] };
 }
 
 function spacingRow(
@@ -98,12 +97,6 @@ const END_WORDS = {
   gap: 'the same gap at both ends',
   half: 'half a gap at both ends',
 } as const;
-
-/** How many whole gaps lie in a row: n - 1, n + 1, or n with a half at each end. */
-function gapsOf(count: number, ends: Spread['ends']): number {
-  if (ends === 'flush') return count - 1;
-  return ends === 'gap' ? count + 1 : count;
-}
 
 function gapFor(count: number, { over, piece, ends }: Spread): Mm | undefined {
   const gaps = gapsOf(count, ends);
