@@ -1,5 +1,3 @@
-import type { Minutes } from '../measure/quantities.js';
-import { MINUTE_MS } from '../measure/spans.js';
 import type { Step } from '../plan/plan.js';
 import type { Event } from './events.js';
 import {
@@ -19,8 +17,8 @@ import type { Progress, Timer, Workbook } from './workbook.js';
 export type Recap = {
   /** The newest entry about a step that is still in the plan. */
   readonly lastDone: LastDone | undefined;
-  /** Since the journal's last entry; none in a new build. */
-  readonly awayMinutes: Minutes | undefined;
+  /** The instant of the last entry that somebody made at the bench or at the pause; none in a new build. */
+  readonly lastHereMs: number | undefined;
   readonly note: NoteLeft | undefined;
   /** Timers that ran out and that nobody has silenced, the first one at the front. */
   readonly ranOut: readonly { readonly timer: Timer; readonly endedAtMs: number }[];
@@ -61,7 +59,7 @@ export function recap(
 ): Recap {
   return {
     lastDone: lastDone(standingEvents(workbook.events), steps),
-    awayMinutes: awayMinutes(progress, nowMs),
+    lastHereMs: workbook.events.findLast(({ kind }) => !FROM_AFAR.includes(kind))?.atMs,
     note: noteLeft(workbook, steps, progress),
     ranOut: ringing(progress, nowMs).map(timer => ({ timer, endedAtMs: endsAtMs(timer) })),
     running: progress.timers
@@ -74,10 +72,13 @@ export function recap(
   };
 }
 
-function awayMinutes({ lastAtMs }: Progress, nowMs: number): Minutes | undefined {
-  if (lastAtMs === undefined) return undefined;
-  return Math.max(0, (nowMs - lastAtMs) / MINUTE_MS);
-}
+/** Noted from any page, by somebody who has not come back to the work yet. */
+const FROM_AFAR: readonly Event['kind'][] = [
+  'timer-silenced',
+  'timer-snoozed',
+  'clock-set-back',
+  'day-told',
+];
 
 function lastDone(events: readonly Event[], steps: readonly Step[]): LastDone | undefined {
   for (const event of events.toReversed()) {

@@ -70,7 +70,7 @@ describe('coming back after days', () => {
   test('a new build has nothing behind it', () => {
     expect(recapOf([], TUESDAY_14)).toEqual({
       lastDone: undefined,
-      awayMinutes: undefined,
+      lastHereMs: undefined,
       note: undefined,
       ranOut: [],
       running: [],
@@ -98,7 +98,7 @@ describe('coming back after days', () => {
       title: 'Glue the end panels',
       words: 'timer started: Sealer drying',
     });
-    expect(back.awayMinutes).toBe(48 * 60);
+    expect(back.lastHereMs).toBe(TUESDAY_14 + 40 * MINUTE);
     expect(back.note?.text).toBe('stop at 17');
     expect(back.ranOut.map(({ timer, endedAtMs }) => [timer.id, endedAtMs])).toEqual([
       ['end-corners/clamp', TUESDAY_14 + 90 * MINUTE],

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/plan/plan.js';
 import { readyParts } from '../../../src/ui/screens/resume/ready-parts.js';
+import { recapFacts } from '../../../src/ui/screens/resume/recap-facts.js';
 import { resumeScreen } from '../../../src/ui/screens/resume/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import { step } from '../../support/journal.js';
@@ -55,6 +56,19 @@ describe('coming back', () => {
     expect(asked([...LEFT, PAUSED], 'escape')).toEqual([{ kind: 'leave' }]);
     expect(asked([...LEFT, PAUSED], 'b')).toEqual([{ kind: 'go', to: 'plan' }]);
   });
+});
+
+test('who says "heard" at the recap was last here when the work was left, and as long ago as that', () => {
+  const heard: Event = {
+    kind: 'timer-silenced',
+    atMs: TUESDAY_MS + 5 * 60_000,
+    timer: 'ends/clamp',
+  };
+  const at = { ...contextWith(undefined), nowMs: TUESDAY_MS + 5 * 60_000 };
+  const soFar = (events: readonly Event[]) =>
+    recapFacts(buildAfter(events), at).find(({ name }) => name === 'So far')?.text;
+  expect(soFar([...LEFT, heard])).toContain('last here 14:00, 5 min ago');
+  expect(soFar([...LEFT, heard])).toBe(soFar(LEFT));
 });
 
 // Counted at the bench: 13 slats on the seat of 48 in, 2 posts and 2 rails in each panel of 4 joints.

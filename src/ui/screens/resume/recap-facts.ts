@@ -1,4 +1,5 @@
 import { formatMinutes } from '../../../measure/duration.js';
+import { MINUTE_MS } from '../../../measure/spans.js';
 import { count } from '../../../text/plural.js';
 import { clockWords } from '../../../workbook/clock-words.js';
 import { type HalfDone, type Recap, recap } from '../../../workbook/recap.js';
@@ -43,12 +44,13 @@ export function recapFacts(
   ];
 }
 
-function lastFacts({ lastDone, awayMinutes, stepsDone, stepsInAll }: Recap, nowMs: number) {
+function lastFacts({ lastDone, lastHereMs, stepsDone, stepsInAll }: Recap, nowMs: number) {
   const far = `${stepsDone} of ${count(stepsInAll, 'step')} done`;
-  if (lastDone === undefined) return [{ name: 'So far', text: `${far}; nothing is begun yet.` }];
-  const away = awayMinutes === undefined ? '' : `, ${formatMinutes(awayMinutes)} ago`;
+  if (lastDone === undefined || lastHereMs === undefined)
+    return [{ name: 'So far', text: `${far}; nothing is begun yet.` }];
+  const away = formatMinutes(Math.max(0, (nowMs - lastHereMs) / MINUTE_MS));
   return [
-    { name: 'So far', text: `${far}; last here ${clockWords(lastDone.atMs, nowMs)}${away}` },
+    { name: 'So far', text: `${far}; last here ${clockWords(lastHereMs, nowMs)}, ${away} ago` },
     { name: 'Last', text: `${lastDone.title}: ${lastDone.words}` },
   ];
 }
