@@ -1,5 +1,3 @@
-import { formatMinutes } from '../../../measure/duration.js';
-import { MINUTE_MS } from '../../../measure/spans.js';
 import { count } from '../../../text/plural.js';
 import { clockWords } from '../../../workbook/clock-words.js';
 import { type HalfDone, type Recap, recap } from '../../../workbook/recap.js';
@@ -8,6 +6,7 @@ import type { Build, Context } from '../../screen.js';
 import type { NamedText } from '../../widgets/facts.js';
 import { boardFacts } from './board-facts.js';
 import { forecastFacts } from './forecast-facts.js';
+import { lastFacts } from './last-facts.js';
 import { nextFacts } from './next-facts.js';
 import { readyParts } from './ready-parts.js';
 import { dayFacts, glueFacts, ragFacts } from './today-facts.js';
@@ -41,17 +40,6 @@ export function recapFacts(
     ...forecastFacts(build, nowMs),
     ...told.halfDone.slice(0, MOST_HALF_DONE).flatMap(halfDoneFacts),
     ...readyFacts(build),
-  ];
-}
-
-function lastFacts({ lastDone, lastHereMs, stepsDone, stepsInAll }: Recap, nowMs: number) {
-  const far = `${stepsDone} of ${count(stepsInAll, 'step')} done`;
-  if (lastDone === undefined || lastHereMs === undefined)
-    return [{ name: 'So far', text: `${far}; nothing is begun yet.` }];
-  const away = formatMinutes(Math.max(0, (nowMs - lastHereMs) / MINUTE_MS));
-  return [
-    { name: 'So far', text: `${far}; last here ${clockWords(lastHereMs, nowMs)}, ${away} ago` },
-    { name: 'Last', text: `${lastDone.title}: ${lastDone.words}` },
   ];
 }
 
