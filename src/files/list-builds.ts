@@ -1,5 +1,6 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
+import { isAnyBegun } from '../workbook/next-step.js';
 import { progressOf } from '../workbook/progress.js';
 import { ringsAtMs } from '../workbook/timers.js';
 import { buildFiles, idOfFile } from './build-files.js';
@@ -49,20 +50,22 @@ function entryOf(folder: string, id: string, example: boolean): ShelfEntry {
 }
 
 function summary({ workbook, envelope }: Extract<Found, { state: 'fine' }>, example: boolean) {
-  const { done, timers } = progressOf(workbook.events);
+  const progress = progressOf(workbook.events);
+  const { done, timers } = progress;
   return {
     id: workbook.id,
     name: workbook.name,
     recipe: workbook.recipe,
     example,
     putAway: workbook.putAway === true,
+    begun: isAnyBegun(progress),
     stepsDone: Math.min(done.size, envelope.stepsInAll),
     stepsInAll: envelope.stepsInAll,
     ...(envelope.next ? { next: envelope.next } : {}),
     savedAtMs: envelope.savedAtMs,
     timers: timers
       .filter(timer => !timer.silenced)
-      .map(timer => ({ name: timer.name, endsAtMs: ringsAtMs(timer) })),
+      .map(timer => ({ name: timer.name, endsAtMs: ringsAtMs(timer), then: timer.then })),
   };
 }
 
@@ -73,6 +76,7 @@ function troubled(id: string, example: boolean, trouble: string): ShelfEntry {
     recipe: '',
     example,
     putAway: false,
+    begun: false,
     stepsDone: 0,
     stepsInAll: 0,
     savedAtMs: 0,

@@ -16,11 +16,17 @@ export type ShelfEntry = {
   readonly example: boolean;
   /** Put away: told of only where all builds are. */
   readonly putAway: boolean;
+  /** Something was made at a step: a piece, a check, a wait that began. */
+  readonly begun: boolean;
   readonly stepsDone: number;
   readonly stepsInAll: number;
   readonly next?: string;
   readonly savedAtMs: number;
-  readonly timers: readonly { readonly name: string; readonly endsAtMs: number }[];
+  readonly timers: readonly {
+    readonly name: string;
+    readonly endsAtMs: number;
+    readonly then: string;
+  }[];
   /** Why it can't be opened, where it can't. */
   readonly trouble?: string;
 };

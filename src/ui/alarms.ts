@@ -40,7 +40,7 @@ function shelfAlarms({ id, name, timers }: ShelfLine): Alarm[] {
       step: '',
       startedAtMs: timer.endsAtMs,
       lastsMinutes: 0,
-      then: '',
+      then: timer.then,
       silenced: false,
     },
     elsewhere: name,

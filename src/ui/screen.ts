@@ -34,13 +34,19 @@ export type ShelfLine = {
   readonly recipe: string;
   readonly example: boolean;
   readonly putAway: boolean;
+  /** Something was made at a step: a piece, a check, a wait that began. */
+  readonly begun: boolean;
   readonly stepsDone: number;
   readonly stepsInAll: number;
   readonly savedAtMs: number;
   /** Title of the step that comes next. */
   readonly next?: string;
-  /** Running timers and when they end. */
-  readonly timers: readonly { readonly name: string; readonly endsAtMs: number }[];
+  /** Running timers, when they end, and what to do then. */
+  readonly timers: readonly {
+    readonly name: string;
+    readonly endsAtMs: number;
+    readonly then: string;
+  }[];
   /** Why it can't be opened, where it can't. */
   readonly trouble?: string;
 };

@@ -65,7 +65,7 @@ export class Session {
     if (isTooSmall(this.#program.size)) return;
     const { services } = this.#start;
     const now = this.#atThisMoment({ ...this.#program, notice: undefined });
-    const before = this.#retried({ ...now, lastKeyMs: now.nowMs });
+    const before = rungElsewhere(this.#retried({ ...now, lastKeyMs: now.nowMs }), services);
     if (!services.isTypedAhead()) this.#seen = this.#program;
     const worksHere = asksToWorkHere(before, key);
     this.#show(
@@ -75,9 +75,13 @@ export class Session {
 
   readonly tick = (): void => {
     const { nowMs: beforeMs, lastKeyMs } = this.#program;
-    const program = this.#atThisMoment(this.#program);
+    const { services } = this.#start;
+    const program = rungElsewhere(
+      lookedAgain(this.#atThisMoment(this.#program), services),
+      services,
+    );
     const { nowMs } = program;
-    if (isBellDue(alarms(program), { beforeMs, nowMs, lastKeyMs })) this.#start.services.bell();
+    if (isBellDue(alarms(program), { beforeMs, nowMs, lastKeyMs })) services.bell();
     this.#show(program);
   };
 
@@ -167,6 +171,14 @@ export function topPage({ pages }: Program): Page {
 
 function hasRinging(program: Program): boolean {
   return alarms(program).some(alarm => isRinging(alarm, program.nowMs));
+}
+
+/** Where a timer of another build rings: its shelf is looked at again, since it may have been heard there. */
+function rungElsewhere(program: Program, services: Services): Program {
+  const rings = alarms(program).some(
+    alarm => alarm.elsewhere !== undefined && isRinging(alarm, program.nowMs),
+  );
+  return rings ? { ...program, shelf: services.list() } : program;
 }
 
 function isBounce({ nowMs, lastEnterMs }: Program): boolean {

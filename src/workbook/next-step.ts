@@ -21,6 +21,16 @@ export function isBegun(step: Step, progress: Progress): boolean {
   );
 }
 
+/** Was anything made at any step? */
+export function isAnyBegun({ done, tallies, checks, timers }: Progress): boolean {
+  return (
+    done.size > 0 ||
+    checks.size > 0 ||
+    timers.length > 0 ||
+    [...tallies.values()].some(count => count > 0)
+  );
+}
+
 /** The first step in order that is not done; none when the piece is finished. */
 export function currentStep(steps: readonly Step[], progress: Progress): Step | undefined {
   return steps.find(step => !isDone(step, progress));

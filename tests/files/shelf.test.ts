@@ -269,13 +269,20 @@ describe('the list', () => {
         recipe: 'planter-bench',
         example: false,
         putAway: false,
+        begun: true,
         stepsDone: 0,
         stepsInAll: 40,
         next: 'Cut 24 at 18 in',
         savedAtMs: nowMs,
-        timers: [{ name: 'Clamps on the end panels', endsAtMs: nowMs + 30 * MINUTE }],
+        timers: [
+          {
+            name: 'Clamps on the end panels',
+            endsAtMs: nowMs + 30 * MINUTE,
+            then: 'Take the clamps off.',
+          },
+        ],
       },
-      expect.objectContaining({ id: 'older', stepsInAll: 12, savedAtMs: TUESDAY_14 }),
+      expect.objectContaining({ id: 'older', begun: false, stepsInAll: 12, savedAtMs: TUESDAY_14 }),
     ]);
     shelf.release();
   });

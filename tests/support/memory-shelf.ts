@@ -64,12 +64,13 @@ function entryOf({ workbook, ahead, savedAtMs }: Stored): ShelfEntry {
     recipe,
     example,
     putAway: workbook.putAway === true,
+    begun: done.size > 0,
     stepsDone: Math.min(done.size, ahead.stepsInAll),
     stepsInAll: ahead.stepsInAll,
     ...(ahead.next === '' ? {} : { next: ahead.next }),
     savedAtMs,
     timers: timers
       .filter(timer => !timer.silenced)
-      .map(timer => ({ name: timer.name, endsAtMs: endsAtMs(timer) })),
+      .map(timer => ({ name: timer.name, endsAtMs: endsAtMs(timer), then: timer.then })),
   };
 }

@@ -12,6 +12,7 @@ function build(name: string, about: Partial<ShelfLine> = {}): ShelfLine {
     recipe: 'duckboard',
     example: false,
     putAway: false,
+    begun: true,
     stepsDone: 12,
     stepsInAll: 46,
     savedAtMs: START_MS,
@@ -45,12 +46,19 @@ describe('the first screen', () => {
   });
 
   test('shows what is in progress: name, how far, what is next, timers', async () => {
-    const timers = [{ name: 'Clamps', endsAtMs: START_MS + 30 * MINUTE }];
+    const timers = [{ name: 'Clamps', endsAtMs: START_MS + 30 * MINUTE, then: 'Off.' }];
     const { text } = await home([build('Roof bench', { next: 'Cut the rails', timers })]);
     expect(text()).toMatch(/> 1 {2}Roof bench +12 of 46 steps +next: Cut the rails/);
     expect(text()).toContain('Roof bench, Clamps: ready 14:30');
     expect(text()).toContain('2  Start another piece');
     expect(text()).not.toContain('New here?');
+  });
+
+  test('tells a build with pieces cut and no step done yet from one that nobody has touched', async () => {
+    const none = { stepsDone: 0, stepsInAll: 40 };
+    const { text } = await home([build('Twelve', none), build('Bare', { ...none, begun: false })]);
+    expect(text()).toMatch(/Twelve +begun, 0 of 40 steps/);
+    expect(text()).toMatch(/Bare +not begun/);
   });
 
   test('keeps the example apart from the builds', async () => {

@@ -148,15 +148,31 @@ describe('timers', () => {
 
   test('of another build ring too, and tab is enough to have heard them', () => {
     const bench = new Bench();
-    const timers = [{ name: 'Sealer', endsAtMs: START_MS + 5 * MINUTE }];
+    const then = 'Wipe off what shines.';
+    const timers = [{ name: 'Sealer', endsAtMs: START_MS + 5 * MINUTE, then }];
     bench.lines = [shelfLine('deck', { timers })];
     const { session } = programOn({ bench });
     bench.wait(5 * MINUTE);
     session.tick();
     expect(bench.bells).toBe(1);
-    expect(urgentLines(session.snapshot())[0]?.text).toContain('deck, Sealer');
+    const told = urgentLines(session.snapshot()).map(({ text }) => text);
+    expect(told.join(' ')).toBe('TIME IS UP: deck, Sealer, ready now. Wipe off what shines.');
     session.press({ name: 'tab' });
     expect(urgentLines(session.snapshot())).toEqual([]);
+  });
+
+  test('of another build ring no more once somebody has said "heard" in the window where it is open', () => {
+    const bench = new Bench();
+    const timers = [{ name: 'Sealer', endsAtMs: START_MS + 5 * MINUTE, then: '' }];
+    bench.lines = [shelfLine('deck', { timers })];
+    const { session } = programOn({ bench });
+    bench.wait(5 * MINUTE);
+    session.tick();
+    bench.lines = [shelfLine('deck')];
+    bench.wait(MINUTE);
+    session.tick();
+    expect(urgentLines(session.snapshot())).toEqual([]);
+    expect(bench.bells).toBe(1);
   });
 
   test('in the line at the top one sees the own clamps first, and of another build its name', () => {
@@ -364,6 +380,7 @@ function shelfLine(name: string, about = {}) {
     recipe: 'duckboard',
     example: false,
     putAway: false,
+    begun: true,
     stepsDone: 1,
     stepsInAll: 3,
     savedAtMs: START_MS,

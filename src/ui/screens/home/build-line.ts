@@ -11,10 +11,11 @@ export function buildLine(line: ShelfLine, width: number): string {
 
 const NAME = 24;
 
-function standing({ trouble, stepsDone, stepsInAll, next }: ShelfLine): string {
+function standing({ trouble, begun, stepsDone, stepsInAll, next }: ShelfLine): string {
   if (trouble !== undefined) return `can't be opened: ${trouble}`;
   if (stepsInAll > 0 && stepsDone >= stepsInAll) return 'finished';
-  const far = stepsDone === 0 ? 'not begun' : `${stepsDone} of ${stepsInAll} steps`;
+  const steps = `${stepsDone} of ${stepsInAll} steps`;
+  const far = stepsDone > 0 ? steps : begun ? `begun, ${steps}` : 'not begun';
   return next === undefined ? far : `${padEnd(far, 14)}  next: ${next}`;
 }
 
