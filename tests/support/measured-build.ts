@@ -2,6 +2,7 @@ import { SIXTEENTHS } from '../../src/measure/displays.js';
 import { makePlan } from '../../src/plan/make-plan.js';
 import { onDay } from '../../src/plan/on-day.js';
 import { usualAnswers } from '../../src/recipe/questions.js';
+import type { Answers } from '../../src/recipe/values.js';
 import { openBuild, recorded } from '../../src/ui/build.js';
 import type { Ask, Build, Context, Screen } from '../../src/ui/screen.js';
 import type { Event } from '../../src/workbook/events.js';
@@ -13,14 +14,14 @@ const BENCH = project('planter-bench');
 export const ANSWERS = usualAnswers(BENCH);
 
 /** The bench with planter ends, begun, with its plan made as the program makes it. */
-export function benchBuild(events: readonly Event[] = []): Build {
+export function benchBuild(events: readonly Event[] = [], answers: Answers = ANSWERS): Build {
   const workbook = {
     id: 'bench',
     name: 'Roof bench',
     recipe: 'planter-bench',
     recipeText: projectText('planter-bench'),
     display: SIXTEENTHS,
-    answers: ANSWERS,
+    answers,
     createdAtMs: TUESDAY_MS,
     events: [{ kind: 'build-started', atMs: TUESDAY_MS } as const, ...events],
     example: false,

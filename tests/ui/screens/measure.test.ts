@@ -5,6 +5,7 @@ import { inches, toInches } from '../../../src/measure/inch.js';
 import type { Plan, Step } from '../../../src/plan/plan.js';
 import { rackNow } from '../../../src/plan/rack-now.js';
 import { cutStepsOf, stillNeeded } from '../../../src/plan/work-so-far.js';
+import type { Answers } from '../../../src/recipe/values.js';
 import { benchOf } from '../../../src/ui/bench-of.js';
 import type { Build } from '../../../src/ui/screen.js';
 import { measureScreen } from '../../../src/ui/screens/measure/screen.js';
@@ -14,7 +15,7 @@ import type { Event } from '../../../src/workbook/events.js';
 import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
 import { pieces } from '../../support/fresh-plan.js';
 import { libraryOf } from '../../support/library.js';
-import { benchBuild, usedOn } from '../../support/measured-build.js';
+import { ANSWERS, benchBuild, usedOn } from '../../support/measured-build.js';
 import { ROOM, TUESDAY_MS } from '../../support/open-build.js';
 import { screenPage } from '../../support/screen-page.js';
 
@@ -223,6 +224,28 @@ describe('the first piece at a stop', () => {
       .press('end space')
       .asks.flatMap(ask => (ask.kind === 'record' ? ask.events.map(({ kind }) => kind) : []));
     expect(kinds).toEqual(['first-measured', 'piece-spoiled']);
+  });
+
+  // By hand: 29-7/8 - 3 x (7-3/16 + 1/8) = 7-15/16 in. The boards page has three pot blocks on the sound part, and the
+  // board that lost them gives the new rail.
+  test('1/8 in short on a bench of 66 in: all the pot blocks are told that the boards count on', () => {
+    const answers: Answers = {
+      ...ANSWERS,
+      length_means: { kind: 'choice', value: 'overall' },
+      overall_length: { kind: 'length', value: inches(66) },
+    };
+    const bare = benchBuild([], answers);
+    const { id } = stepNamed('Cut 2 at 30 in', bare);
+    const one: Event = { kind: 'piece-done', atMs, step: id, count: 1 };
+    const rails = benchBuild([visited('Cut 2 at 30 in', bare), one], answers);
+    const lines = linesOf(rails, '1 "29-7/8" enter');
+    expect(lines).toContain('It serves elsewhere: cut 3 x H pot block, 7-3/16 in, from it.');
+    expect(lines).toContain(
+      'Mark the sound part 3 x H now; cut them when that stop is set. The rest of it, 7-15/16 in, stays on the rack.',
+    );
+    const { build } = usedOn(measureScreen, rails).press('1 "29-7/8" enter end space');
+    const sound = rackNow('2x4', benchOf(build))?.rack.boards.find(it => it.kind === 'remains');
+    expect(sound?.cuts.map(({ mark }) => mark)).toEqual(['H', 'H', 'H']);
   });
 
   test('1/16 in short: the stop goes 1/16 in away; the piece still serves, and is counted', () => {
