@@ -1,6 +1,7 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { toInches } from '../../src/measure/inch.js';
-import { type ProgramOptions, shownOn } from '../support/program.js';
+import { topPage } from '../../src/ui/session.js';
+import { aMoment, type ProgramOptions, shownOn } from '../support/program.js';
 
 const BEGIN = [{ kind: 'begin-interview', recipe: 'duckboard' }] as const;
 const DOWN = '\x1b[B';
@@ -161,6 +162,27 @@ describe('the end', () => {
     expect(text).toContain('All right so');
     expect(text).toMatch(/How long is it\? +50 in$/m);
     expect(text).toMatch(/Shall the edges be rounded\? +no \(usual\)/);
+  });
+
+  test('one key leaves from there, asked once where answers would be forgotten', async () => {
+    await interview();
+    await shown.press(DOWN, '\r', '\t');
+    expect(shown.text()).toContain('[q] leave');
+    await shown.press('q');
+    expect(shown.text()).toContain('Press q once more to leave');
+    await shown.press(DOWN);
+    expect(shown.text()).not.toContain('once more');
+    await shown.press('q', 'q');
+    expect(topPage(shown.session.snapshot()).name).toBe('home');
+  });
+
+  test('esc leaves a copy of a build at once, since its answers are kept there', async () => {
+    await interview({ asks: [{ kind: 'build-alike', id: 'porch' }] });
+    expect(shown.text()).toContain('Your answers');
+    expect(shown.text()).toContain('[esc] leave');
+    await shown.press('\x1b');
+    await aMoment(50);
+    expect(topPage(shown.session.snapshot()).name).toBe('home');
   });
 
   test('one answer can be changed from there, and one is back there after it', async () => {

@@ -116,6 +116,10 @@ function inReview(
   { key, at }: Pressed,
 ): Outcome<InterviewState> {
   const questions = asked(state);
+  const isCopy = at.interview?.from !== undefined;
+  if ((key.name === 'character' && key.text === 'q') || (key.name === 'escape' && isCopy)) {
+    return left(state, at);
+  }
   if (key.name === 'escape') {
     const last = questions.at(-1);
     return show(last === undefined ? state : atQuestion(state, last.id));
@@ -130,7 +134,17 @@ function inReview(
     return show(worked.effect.plan === undefined ? worked : named(worked, at));
   }
   const moved = moveList(list, key, { count: questions.length + 1, height: reviewRows(at) });
-  return show(moved === undefined ? state : { ...state, stage: { kind: 'review', list: moved } });
+  const stage = moved === undefined ? state.stage : { kind: 'review' as const, list: moved };
+  return show({ ...state, leaving: false, stage });
+}
+
+/** Away from all answers at once; asked once where some were given that are kept nowhere else. */
+function left(state: InterviewState, { interview }: Context): Outcome<InterviewState> {
+  const { answers, leaving } = state;
+  const forgets = Object.keys(answers).some(id => answers[id] !== interview?.answers[id]);
+  return forgets && !leaving
+    ? show({ ...state, leaving: true })
+    : { state, asks: [{ kind: 'leave' }] };
 }
 
 function named(state: InterviewState, { shelf, interview }: Context): InterviewState {

@@ -28,12 +28,17 @@ function View({ state, at }: ViewProps) {
       </Box>
       {state.leaving ? (
         <Text bold color={ACCENT.heed}>
-          ! Leaving forgets these answers. Press esc once more to leave, or go on.
+          {`! Leaving forgets these answers. Press ${leaveKey(state, at)} once more to leave, or go on.`}
         </Text>
       ) : null}
       <EffectView effect={state.effect} width={columns} height={below} />
     </Box>
   );
+}
+
+/** Esc goes to the question before where there is one; a copy has all its answers already. */
+function leaveKey({ stage }: InterviewState, { interview }: Context): string {
+  return stage.kind === 'review' && interview?.from === undefined ? 'q' : 'esc';
 }
 
 function Main({ state, at }: ViewProps) {
@@ -57,7 +62,8 @@ function title(state: InterviewState): string {
   return `${group?.title ?? recipe.title}: question ${place + 1} of ${questions.length}`;
 }
 
-function hints({ stage, reviewing }: InterviewState): readonly KeyHint[] {
+function hints(state: InterviewState, at: Context): readonly KeyHint[] {
+  const { stage, reviewing } = state;
   switch (stage.kind) {
     case 'question':
       return [
@@ -72,7 +78,8 @@ function hints({ stage, reviewing }: InterviewState): readonly KeyHint[] {
       return [
         { key: 'up/down', does: 'move' },
         { key: 'enter', does: 'choose' },
-        { key: 'esc', does: 'back' },
+        ...(leaveKey(state, at) === 'esc' ? [] : [{ key: 'esc', does: 'back' }]),
+        { key: leaveKey(state, at), does: 'leave' },
         { key: '?', does: 'keys' },
       ];
     case 'name':
