@@ -16,6 +16,7 @@ export function keysFrom(input: string, key: InkKey): readonly Key[] {
 }
 
 function namedKey(key: InkKey): Key | undefined {
+  if (key.upArrow && key.ctrl && key.shift) return { name: 'clear' };
   if (key.upArrow) return { name: 'up' };
   if (key.downArrow) return { name: 'down' };
   if (key.leftArrow) return { name: 'left' };
@@ -71,12 +72,15 @@ const SEQUENCE = /\x1b\[[0-?]*[ -/]*[@-~]|\x1bO[A-Za-z]|\x1b\][^\x07\x1b]*(?:\x0
 const STRANGE = /^\x1b.|^[\x00-\x02\x04-\x07\x0b\x0c\x0e-\x19\x1c-\x1f]/s;
 const TOKENS = new RegExp(`${SEQUENCE.source}|\\r\\n|[\\s\\S]`, 'gu');
 
+/** Ctrl-U goes on as an arrow that nobody presses: as a letter with Ctrl a line for notes would take it for a "u". */
+const CLEAR_LINE = '\x1b[1;8A';
+
 /**
  * One read of the terminal as separate reads of one key each, so that widgets written for single
  * keys miss none: `"1\\r"` is `"1"` and `"\\r"`. Answers of the terminal and paste marks are left out.
  */
 export function singleReads(chunk: string): readonly string[] {
-  return Array.from(chunk.matchAll(TOKENS), ([token]) => token)
+  return Array.from(chunk.matchAll(TOKENS), ([token]) => (token === '\x15' ? CLEAR_LINE : token))
     .filter(token => KEY_SEQUENCE.test(token) || !STRANGE.test(token))
     .map(token => (token === '\r\n' ? '\r' : token));
 }

@@ -10,6 +10,8 @@ import type { Progress, Workbook } from '../workbook/workbook.js';
 export type Key =
   | { readonly name: 'enter' | 'escape' | 'tab' | 'backspace' | 'space' }
   | { readonly name: 'up' | 'down' | 'left' | 'right' | 'home' | 'end' | 'page-up' | 'page-down' }
+  /** Everything typed in a line goes: Ctrl-U. */
+  | { readonly name: 'clear' }
   /** One printable character, space excepted. */
   | { readonly name: 'character'; readonly text: string }
   /** From a menu in the view: the line that was taken. */

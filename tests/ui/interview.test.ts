@@ -112,6 +112,17 @@ describe('back and forth', () => {
     expect(shown.text()).toMatch(/> 1x2 8 ft @ 2 *$/m);
   });
 
+  test('that typing replaces it stands there, and Ctrl-U clears what was typed', async () => {
+    await toLength();
+    expect(shown.text()).toContain('What you type replaces it.');
+    await shown.press(...letters('5'));
+    expect(shown.text()).not.toContain('replaces it');
+    await shown.press('\x1b[1;8A');
+    expect(shown.text()).toContain('> 36 in');
+    await shown.press('\x1b[C', '\x1b[1;8A', ...letters('4ft'));
+    expect(shown.text()).toContain('48 in, that is 1219 mm');
+  });
+
   test('left goes back too, once the cursor is at the start', async () => {
     await toLength();
     await shown.press('\x1b[H', '\x1b[D');

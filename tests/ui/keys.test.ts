@@ -84,6 +84,7 @@ describe('one read of the terminal is handed on key by key', () => {
       [],
     ],
     ['Ctrl-C and Ctrl-Z come through, Ctrl-A does not', '\x03\x1a\x01', ['\x03', '\x1a']],
+    ['Ctrl-U as the arrow that clears a line', 'a\x15b', ['a', '\x1b[1;8A', 'b']],
     ['an F key', '\x1b[15~', ['\x1b[15~']],
   ];
 

@@ -22,6 +22,8 @@ export function typeInto({ before, after }: Field, key: Key): Field | undefined 
       return added({ before, after }, key.text);
     case 'space':
       return added({ before, after }, ' ');
+    case 'clear':
+      return fieldOf('');
     case 'backspace':
       return { before: before.slice(0, before.length - lastSign(before).length), after };
     case 'left': {

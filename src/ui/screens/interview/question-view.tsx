@@ -74,7 +74,9 @@ function LineAnswer({ state, id, draft, at }: LineAnswerProps) {
   const question = questionOf(state, id);
   const answer = draftAnswer(state, id, draft);
   const isEmpty = fieldText(draft.field) === '';
-  const help = [formWords(question), limitWords(question, state)].filter(text => text !== '');
+  const limits = limitWords(question, state);
+  const over = isEmpty && draft.suggested !== '' ? 'What you type replaces it.' : '';
+  const help = [formWords(question), `${limits} ${over}`.trim()].filter(text => text !== '');
   return (
     <Box flexDirection="column" flexShrink={0}>
       <FieldView field={draft.field} suggested={draft.suggested} width={width} />
