@@ -95,7 +95,9 @@ export class KeyStream extends EventEmitter {
 
   #goOn(): void {
     this.#busy = false;
-    if (performance.now() - this.#begunMs > STOOD_MS) this.#ahead = this.#waiting.length;
+    // A key that was left out painted a line that says so: whoever presses again has seen it.
+    const stood = performance.now() - this.#begunMs > STOOD_MS;
+    if (stood && !this.#typedAhead) this.#ahead = this.#waiting.length;
     this.#give();
   }
 }

@@ -96,7 +96,7 @@ describe('on a pipe', () => {
 
 /** Home, keys, interview, recap, plan, step, picture, list, timers, mistake, pause: a look at each. */
 async function visitAll(env: Readonly<Record<string, string>>): Promise<readonly BenchScreen[]> {
-  benchOnDisk(home, ({ tally }) => tally !== undefined);
+  benchOnDisk(home, ({ firstCheck }) => firstCheck);
   const opened = openTerminal({ home, env });
   terminal = opened;
   const seen: BenchScreen[] = [];
