@@ -151,7 +151,7 @@ const STANDARD: Readonly<Record<string, Standard>> = {
     why: 'The lead knows the tools, decides and uses the saws; a helper holds, hands, counts and learns.',
     usual: word('helper'),
     options: [
-      { id: 'alone', say: 'One person', why: 'long boards get a stand or a clamp to hold them' },
+      { id: 'alone', say: 'One person', why: 'a stand or a clamp holds long boards' },
       {
         id: 'helper',
         say: 'Two, the helper 18 or older',

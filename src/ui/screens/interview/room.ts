@@ -17,9 +17,19 @@ export function textColumns(at: Context): number {
   return hasPicture(at) ? Math.floor(columns * 0.55) : columns;
 }
 
-/** Rows for what the answers give, at the bottom. */
-export function effectRows({ size: { rows } }: Context): number {
-  if (rows < 16) return 4;
+/** What the answers give is told in no fewer rows: sizes and boards, and the first warning. */
+const LEAST_EFFECT = 4;
+
+/** Rows for what the answers give, at the bottom; fewer where all options of a question are seen by it. */
+export function effectRows(at: Context, question?: Question): number {
+  const usual = usualEffectRows(at.size.rows);
+  if (question === undefined) return usual;
+  const lacking = optionsOf(question).length - rowsAbove(usual, question, at);
+  return Math.max(LEAST_EFFECT, usual - Math.max(0, lacking));
+}
+
+function usualEffectRows(rows: number): number {
+  if (rows < 16) return LEAST_EFFECT;
   return rows < 20 ? 6 : 8;
 }
 
@@ -44,10 +54,13 @@ export function reasonRows(question: Question, at: Context): number {
 
 /** Rows for the options: what is left by a blank row, the words, another blank and the position. */
 export function optionRows(question: Question, at: Context): number {
+  return Math.max(3, rowsAbove(effectRows(at, question), question, at));
+}
+
+function rowsAbove(effect: number, question: Question, at: Context): number {
   const columns = textColumns(at);
   const words = wrap(question.say, columns).length + wrap(question.why, columns).length;
-  const left = at.size.rows - effectRows(at) - words - 3 - reasonRows(question, at);
-  return Math.max(3, left);
+  return at.size.rows - effect - words - 3 - reasonRows(question, at);
 }
 
 /** Rows for the answers to look over: what a blank row, the heading and the position leave. */

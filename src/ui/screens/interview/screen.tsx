@@ -7,7 +7,7 @@ import { press } from './press.js';
 import { QuestionView } from './question-view.js';
 import { NameView, ReviewView } from './review-view.js';
 import { effectRows, hasPicture, textColumns } from './room.js';
-import { asked, begin, type InterviewState, settle } from './state.js';
+import { asked, begin, type InterviewState, questionOf, settle } from './state.js';
 
 type ViewProps = { readonly state: InterviewState; readonly at: Context };
 
@@ -15,7 +15,8 @@ function View({ state, at }: ViewProps) {
   const { columns, rows } = at.size;
   const { plan } = state.effect;
   const left = textColumns(at);
-  const below = effectRows(at);
+  const { stage } = state;
+  const below = effectRows(at, stage.kind === 'question' ? questionOf(state, stage.id) : undefined);
   return (
     <Box flexDirection="column" height={rows} width={columns}>
       <Box flexGrow={1} marginTop={1} overflow="hidden">
