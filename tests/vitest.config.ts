@@ -7,7 +7,8 @@ export default defineConfig({
   test: {
     root: new URL('..', import.meta.url).pathname,
     include: ['tests/**/*.test.{ts,tsx}'],
-    testTimeout: 20_000,
+    // Long enough for a machine that is busy with other work beside.
+    testTimeout: 60_000,
     // Journeys in a terminal mostly wait: on a machine with two cores, three at a time.
     maxWorkers: Math.max(3, availableParallelism() - 1),
     // Modules hold nothing that a test changes: loading them once for all files takes 75 s off.
