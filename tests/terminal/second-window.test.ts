@@ -44,9 +44,9 @@ async function count(terminal: TestTerminal, to: number): Promise<void> {
   }
 }
 
-/** Until the screen answers, so that no key is pressed twice; half a second where it does not. */
+/** Until the screen answers, so that no key is pressed twice on a busy machine; three seconds where it does not. */
 async function changed(terminal: TestTerminal, before: string): Promise<void> {
-  for (let tries = 0; tries < 20 && terminal.screen().join('\n') === before; tries += 1) {
+  for (let tries = 0; tries < 120 && terminal.screen().join('\n') === before; tries += 1) {
     await new Promise(resolve => setTimeout(resolve, 25));
   }
 }
