@@ -2,11 +2,11 @@ import type { Cents, Mm } from '../measure/quantities.js';
 import { fromUnits } from '../measure/round.js';
 import { atMost } from '../measure/tolerance.js';
 import type { Step } from './plan.js';
-import { isToBuy, type Rack, type RackBoard } from './rack.js';
+import type { Rack, RackBoard } from './rack.js';
 import { type Bench, type RackNow, rackNow } from './rack-now.js';
 import { isOffcut, roomOn } from './rack-room.js';
 import { hasRoomFor, oneBoardMore, type SpareBoard } from './rack-spare.js';
-import type { ToBuy } from './to-buy.js';
+import { eachToBuy, moreThan, type ToBuy } from './to-buy.js';
 import {
   type AddedBoards,
   cutStepsOf,
@@ -137,7 +137,7 @@ export function outcomeOf({ rack, last }: RackNow, { plan, work }: Bench): RackO
     changed: last?.changed ?? [],
     soundPart: last?.soundPart,
     boards: rack.boards,
-    buy: toBuy(rack.boards),
+    buy: longestFirst(moreThan(eachToBuy(rack.boards), [])),
     cost: rack.asked.priced ? (last?.cost ?? 0) : 0,
     priced: rack.asked.priced,
     missing,
@@ -153,13 +153,8 @@ function spareOf(rack: Rack, needed: readonly Needed[]): RackOutcome['spare'] {
   return board === undefined ? undefined : { piece, board };
 }
 
-function toBuy(boards: readonly RackBoard[]): readonly ToBuy[] {
-  const bought = boards.filter(isToBuy);
-  const lengths = [...new Set(bought.map(({ length }) => length))].sort((a, b) => b - a);
-  return lengths.map(length => ({
-    length,
-    count: bought.filter(board => board.length === length).length,
-  }));
+function longestFirst(boards: readonly ToBuy[]): readonly ToBuy[] {
+  return boards.toSorted((a, b) => b.length - a.length);
 }
 
 /** Pieces still to be cut that the sound part is long enough for, so many of each as it gives. */

@@ -55,23 +55,43 @@ type Given = {
   readonly glue: Pick<GluePlan, 'openTime' | 'clampTime'>;
 };
 
-/** The glue-ups of every step that closes glued joints, in the order of the steps. */
-export function glueUpRows(
+/** The glue-ups of a step before it is known how long the step takes. */
+export type SplitStep = Omit<GlueUpRow, 'atOnce' | 'clamps'>;
+
+/** How every step that closes glued joints is split, in the order of the steps. */
+export function splitSteps(
   build: readonly Step[],
   { helper, ...given }: Given & { readonly helper: AgeBand | undefined },
-): readonly GlueUpRow[] {
-  return build.flatMap(step => glueUpRow(step, handsAt(step, helper), given) ?? []);
+): readonly SplitStep[] {
+  return build.flatMap(step => splitStep(step, handsAt(step, helper), given) ?? []);
 }
 
-/** How one step is split for so many hands; nothing where it closes no glued joint. */
+/** The glue-ups of these steps with the clamps that they want at the pace of the steps. */
+export function glueUpRows(
+  split: readonly SplitStep[],
+  build: readonly Step[],
+  glue: Given['glue'],
+): readonly GlueUpRow[] {
+  return split.flatMap(row => {
+    const step = build.find(({ id }) => id === row.step);
+    return step === undefined ? [] : [atPace(row, step, glue)];
+  });
+}
+
+/** How one step is split for so many hands, at its pace; nothing where it closes no glued joint. */
 export function glueUpRow(step: Step, people: 1 | 2, given: Given): GlueUpRow | undefined {
+  const split = splitStep(step, people, given);
+  return split && atPace(split, step, given.glue);
+}
+
+function splitStep(step: Step, people: 1 | 2, given: Given): SplitStep | undefined {
   const joints = selectJoints(given.model, step.joins).filter(({ glue }) => glue);
   if (joints.length === 0) return undefined;
   const partById = partsById(given.model);
   const ids = new Set(joints.flatMap(({ from, into }) => [from, into]));
   const parts = [...ids].flatMap(id => partById.get(id) ?? []);
   const open = { openMinutes: given.glue.openTime.value };
-  return rowOf(step, glueUps({ parts, joints }, open, people), { parts, people, given });
+  return splitOf(step, glueUps({ parts, joints }, open, people), { parts, people, given });
 }
 
 const known = new WeakMap<Model, ReadonlyMap<string, Part>>();
@@ -99,13 +119,15 @@ type RowParts = {
   readonly given: Given;
 };
 
-function rowOf(step: Step, ups: readonly GlueUp[], { parts, people, given }: RowParts): GlueUpRow {
+function splitOf(
+  step: Step,
+  ups: readonly GlueUp[],
+  { parts, people, given }: RowParts,
+): SplitStep {
   const { glue } = given;
   const names = new Map(parts.map(({ id, name }) => [id, name.toLowerCase()]));
   const clampsEach = Math.max(...ups.map(up => up.clamps + clampLines(up.joints)));
   const kinds = kindsOf(ups, names);
-  const pace = Math.max(1, step.minutes.value / ups.length);
-  const atOnce = Math.min(ups.length, Math.ceil(glue.clampTime.value / pace));
   return {
     step: step.id,
     title: step.title,
@@ -123,15 +145,22 @@ function rowOf(step: Step, ups: readonly GlueUp[], { parts, people, given }: Row
     people,
     clampsEach,
     fixed: ups.every(({ joints }) => joints.every(it => it.with !== 'glue')),
-    atOnce,
-    clamps: figure(
-      clampsEach * atOnce,
-      'count',
-      `${clampsEach} for each glue-up, ${atOnce} of them in clamps at once: one begins about every ${Math.round(pace)} min and stays ${glue.clampTime.value} min`,
-      COMMON_PRACTICE,
-    ),
     fits: ups.every(up => up.fits),
   };
+}
+
+/** The quicker one glue-up follows the other, the more of them stand in clamps at once. */
+function atPace(split: SplitStep, { minutes }: Step, { clampTime }: Given['glue']): GlueUpRow {
+  const { clampsEach, count: ups } = split;
+  const pace = Math.max(1, minutes.value / ups.value);
+  const atOnce = Math.min(ups.value, Math.ceil(clampTime.value / pace));
+  const clamps = figure(
+    clampsEach * atOnce,
+    'count',
+    `${clampsEach} for each glue-up, ${atOnce} of them in clamps at once: one begins about every ${Math.round(pace)} min and stays ${clampTime.value} min`,
+    COMMON_PRACTICE,
+  );
+  return { ...split, atOnce, clamps };
 }
 
 /** What the step counts of each glue-up: its joints, or the pieces that it sets. */

@@ -1,6 +1,7 @@
 import { YOUNG_JOINT } from '../materials/glue.js';
 import { formatMinutes } from '../measure/duration.js';
 import type { Minutes } from '../measure/quantities.js';
+import { count } from '../text/plural.js';
 import type { GlueUpRow } from './glue-rows.js';
 import type { Step } from './plan.js';
 
@@ -14,11 +15,10 @@ export function glueUpPieces({ kinds }: GlueUpRow): string {
   const several = kinds.length > 1;
   return kinds
     .map(kind => {
-      const words = `${kind.joints} joints of ${kind.pieces}`;
+      const words = `${count(kind.joints, 'joint')} of ${kind.pieces}`;
       return several ? `${kind.count} with ${words}` : words;
     })
-    .join('; ')
-    .replaceAll(/\b1 joints/g, '1 joint');
+    .join('; ');
 }
 
 /** "about 5 min for two people". */

@@ -1,5 +1,5 @@
 import { type AgeBand, needsCompany, toolRight } from '../materials/helper-ages.js';
-import type { GlueUpRow } from './glue-rows.js';
+import type { SplitStep } from './glue-rows.js';
 import type { Step } from './plan.js';
 import { type Crew, lastingOf } from './step-lasts.js';
 
@@ -28,7 +28,7 @@ export function helperPart(
 export function withCrew(
   build: readonly Step[],
   crew: Crew,
-  glueUps: readonly GlueUpRow[],
+  glueUps: readonly SplitStep[],
 ): readonly Step[] {
   const { helper } = crew;
   const young = helper !== undefined && helper !== 'grown';

@@ -13,7 +13,7 @@ import type { AtBench } from './as-cut.js';
 import { fasteners } from './fasteners.js';
 import { fitChecks } from './fit-checks.js';
 import { gluePlan } from './glue-plan.js';
-import { glueUpRows } from './glue-rows.js';
+import { glueUpRows, splitSteps } from './glue-rows.js';
 import { hardware } from './hardware.js';
 import { withCrew } from './helper-part.js';
 import { holdInputs } from './hold-roles.js';
@@ -64,13 +64,13 @@ export function makePlan(
   const worked = { rules: recipe.steps, model, scope, display, ...sawn, fasteners: screws, ...wet };
   const made = { ...sawn, steps: steps(worked) };
   const told = withRipping(made, sawn.purchases, setting);
-  const bare = withCrew(told, setting, glueUpRows(told, { ...setting, ...wet, model }));
-  const trade = tradeParts(recipe, answers, { ...out, setting, glue: wet.glue, build: bare });
+  const split = splitSteps(told, { ...setting, ...wet, model });
+  const bare = withCrew(told, setting, split);
+  const glueUps = glueUpRows(split, bare, wet.glue);
+  const trade = tradeParts(recipe, answers, { ...out, setting, glueUps });
   const spacing = spacingRows(model, setting, bench?.cut ?? []);
-  const build = withTradeLines(withMarks(bare, { model, spacing, display }), trade, {
-    display,
-    ...wet,
-  });
+  const marked = withMarks(bare, { model, spacing, display });
+  const build = withTradeLines(marked, trade, { display, ...wet });
   const tight = tightWords(out.tight, model, display);
   const troubles = [...renumbered, ...held.troubles, ...tradeTroubles(trade, screws), ...tight];
   const carry = holdInputs(recipe, answers, setting);

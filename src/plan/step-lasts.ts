@@ -2,7 +2,7 @@ import { type AgeBand, type HelperShare, helperShare } from '../materials/helper
 import { COMMON_PRACTICE, type Figure } from '../measure/figure.js';
 import { figure } from '../measure/figure-text.js';
 import type { Minutes } from '../measure/quantities.js';
-import type { GlueUpRow } from './glue-rows.js';
+import type { SplitStep } from './glue-rows.js';
 import type { Step } from './plan.js';
 
 /** Those who build: the helper's age, or nobody beside the lead. */
@@ -32,7 +32,7 @@ type Given = {
   readonly crew: Crew;
   readonly build: readonly Step[];
   /** Its glue-ups, where it has some. */
-  readonly glueUps: Pick<GlueUpRow, 'count' | 'kinds'> | undefined;
+  readonly glueUps: Pick<SplitStep, 'count' | 'kinds'> | undefined;
 };
 
 /**
@@ -66,7 +66,7 @@ const GLUE_WORDS = 'no less than its glue-ups take one after the other';
  * Glue-ups follow one another: each is closed before the next is begun, and what the next needs is fetched between.
  * Each is told in whole minutes of the longest of its step, and their sum is no more than this either.
  */
-function gluedMinutes({ count, kinds }: Pick<GlueUpRow, 'count' | 'kinds'>): Minutes {
+function gluedMinutes({ count, kinds }: Pick<SplitStep, 'count' | 'kinds'>): Minutes {
   const gluing = kinds.reduce((sum, { count: times, minutes }) => sum + times * minutes.value, 0);
   const told = Math.max(...kinds.map(({ minutes }) => Math.ceil(minutes.value - 1e-9)));
   return Math.max(gluing * AROUND, told * count.value);

@@ -4,9 +4,8 @@ import type { Recipe } from '../recipe/recipe.js';
 import type { Answers } from '../recipe/values.js';
 import { footRows } from './foot-rows.js';
 import { GLUE } from './glue-plan.js';
-import { glueUpRows } from './glue-rows.js';
 import { glueRules } from './glue-rules.js';
-import type { GluePlan, Plan, Step } from './plan.js';
+import type { Plan } from './plan.js';
 import { planterRows } from './planter-rows.js';
 import { planterBoxes } from './planter-stands.js';
 import { sealRules } from './seal-rules.js';
@@ -24,16 +23,15 @@ type SetOut = {
   readonly model: Model;
   readonly stacks: readonly StackWish[];
   readonly setting: Setting;
-  readonly glue: GluePlan;
-  readonly build: readonly Step[];
+  readonly glueUps: Plan['glueUps'];
 };
 
 /** Worked out from the boards in space, the answers and the steps as the recipe tells them. */
 export function tradeParts(recipe: Recipe, answers: Answers, out: SetOut): TradeParts {
-  const { model, stacks, setting, glue, build } = out;
+  const { model, stacks, setting, glueUps } = out;
   const { display } = setting;
   return {
-    glueUps: glueUpRows(build, { model, glue, helper: setting.helper }),
+    glueUps,
     glueDay: glueRules(GLUE, setting),
     sealDay: sealRules(SEALER, display),
     squares: squareRows(recipe.steps, model, display),

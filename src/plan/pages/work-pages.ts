@@ -82,6 +82,7 @@ function driftWords({ drift }: SpacingRow, length: (value: number) => string): s
 
 /** Tools, and what can hurt. */
 export function toolsPage(plan: Plan): Page {
+  const clamps = clampsAtOnce(plan);
   return {
     id: 'tools',
     title: 'Tools and cautions',
@@ -92,13 +93,13 @@ export function toolsPage(plan: Plan): Page {
           id: 'tools',
           columns: [{ title: 'Tool' }, { title: 'Who' }, { title: 'What for', grow: true }],
           rows: plan.tools.map(tool => [
-            toolName(tool, plan),
+            toolName(tool, clamps),
             tool.who === 'lead' ? 'lead only' : 'both',
             tool.use,
           ]),
         },
       },
-      ...clampBlocks(plan),
+      ...clampBlocks(clamps),
       ...plan.cautions.flatMap((caution): readonly Block[] => [
         { kind: 'heading', text: caution.title },
         { kind: 'list', items: caution.lines },
@@ -112,13 +113,11 @@ export function toolsPage(plan: Plan): Page {
 }
 
 /** Bar clamps are counted, since too few of them stop the work: as many as the time plan has on at once. */
-function toolName({ id, name }: ToolRow, plan: Plan): string {
-  const clamps = id === 'clamps' ? clampsAtOnce(plan) : 0;
+function toolName({ id, name }: ToolRow, clamps: number): string {
   return id === 'clamps' && clamps > 0 ? `${name}: ${clamps}` : name;
 }
 
-function clampBlocks(plan: Plan): readonly Block[] {
-  const clamps = clampsAtOnce(plan);
+function clampBlocks(clamps: number): readonly Block[] {
   if (clamps === 0) return [];
   const text = `Bar clamps: ${clamps} are on at once where the work goes as the time plan lays it, two of them to hold work beside the glue. With fewer, wait until the first come off before more glue is brushed; the plan then takes longer.`;
   return [{ kind: 'words', text }];

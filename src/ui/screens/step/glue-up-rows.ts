@@ -1,4 +1,5 @@
 import { clampWords, openWords } from '../../../plan/glue-up-words.js';
+import { count } from '../../../text/plural.js';
 import { factLines, plainer } from '../../widgets/facts.js';
 import type { Row } from '../../widgets/rows.js';
 import { glueUpNow } from './open-in-glue-up.js';
@@ -12,7 +13,7 @@ export function glueUpRows({ step, build, at }: Work, columns: number): readonly
   const which = of === 1 ? 'all in one' : `${number} of ${of}`;
   const hands = row.people === 2 ? 'two need' : 'one needs';
   const facts = [
-    { name: 'Glue-up', text: `${which}: ${kind.joints} joints of ${kind.pieces}` },
+    { name: 'Glue-up', text: `${which}: ${count(kind.joints, 'joint')} of ${kind.pieces}` },
     { name: 'Clamps', text: clampWords(row) },
     {
       name: 'Open',
@@ -21,7 +22,7 @@ export function glueUpRows({ step, build, at }: Work, columns: number): readonly
   ];
   const plain = plainer(at.ascii);
   return factLines(
-    facts.map(({ name, text }) => ({ name, text: plain(text.replace(/\b1 joints/, '1 joint')) })),
+    facts.map(({ name, text }) => ({ name, text: plain(text) })),
     columns,
   ).map((text): Row => ({ text, tone: 'strong' }));
 }
