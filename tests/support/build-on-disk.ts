@@ -9,6 +9,7 @@ import type { Event } from '../../src/workbook/events.js';
 import { progressOf } from '../../src/workbook/progress.js';
 import { startWorkbook } from '../../src/workbook/start-workbook.js';
 import type { Progress } from '../../src/workbook/workbook.js';
+import { allTold } from './open-build.js';
 import { planOf, project, projectText } from './projects.js';
 
 const RECIPE = 'planter-bench';
@@ -26,7 +27,8 @@ export type BuildOnDisk = {
 /** Saves a bench called "Porch" of which every step before `before` is done and all cautions heard. */
 export function benchOnDisk(home: string, before: (step: Step) => boolean): BuildOnDisk {
   const recipe = project(RECIPE);
-  const { steps, cautions, tools } = planOf(recipe);
+  const plan = planOf(recipe);
+  const { steps } = plan;
   const nowMs = Date.now();
   const workbook = startWorkbook({
     id: ID,
@@ -42,17 +44,11 @@ export function benchOnDisk(home: string, before: (step: Step) => boolean): Buil
   const done = steps
     .slice(0, first)
     .map(({ id }): Event => ({ kind: 'step-done', atMs: nowMs, step: id }));
-  const heard = cautions.map(({ id }): Event => ({ kind: 'briefed', atMs: nowMs, caution: id }));
-  const signedOff: Event = {
-    kind: 'tools-briefed',
-    atMs: nowMs,
-    tools: tools.map(({ id }) => id),
-  };
   const told = (['glue', 'seal'] as const).map(
     (work): Event => ({ kind: 'day-told', atMs: nowMs, work }),
   );
   const events =
-    first === 0 ? workbook.events : [...workbook.events, ...heard, signedOff, ...told, ...done];
+    first === 0 ? workbook.events : [...workbook.events, ...allTold(plan, nowMs), ...told, ...done];
   const shelf = openShelf(home, Date.now);
   const next = steps[first]?.title ?? '';
   const outcome = shelf.create({ ...workbook, events }, { stepsInAll: steps.length, next });

@@ -72,6 +72,14 @@ export function benchPlan(): Plan {
   return made.plan;
 }
 
+/** Every caution of a plan was heard, and the helper was signed off for every tool. */
+export function allTold({ cautions, tools }: Plan, atMs: number = TUESDAY_MS): readonly Event[] {
+  return [
+    ...cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),
+    { kind: 'tools-briefed', atMs, tools: tools.map(({ id }) => id) },
+  ];
+}
+
 /** The room that a screen has in a window of that many columns: 80x24 leaves 18 rows, 60x20 14. */
 export const ROOM: Readonly<Record<number, Size>> = {
   60: { columns: 60, rows: 14 },

@@ -6,6 +6,7 @@ import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import { timersScreen } from '../../../src/ui/screens/timers/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import {
+  allTold,
   benchPlan,
   buildAfter,
   contextWith,
@@ -23,8 +24,7 @@ function doneUpTo(id: string, ...more: readonly Event[]) {
   const at = PLAN.steps.findIndex(step => step.id === id);
   const atMs = TUESDAY_MS - MINUTE_MS;
   const events: readonly Event[] = [
-    ...PLAN.cautions.map(it => ({ kind: 'briefed', atMs, caution: it.id }) as const),
-    { kind: 'tools-briefed', atMs, tools: PLAN.tools.map(tool => tool.id) },
+    ...allTold(PLAN, atMs),
     ...PLAN.steps.slice(0, at).map(step => ({ kind: 'step-done', atMs, step: step.id }) as const),
     ...more,
   ];

@@ -3,6 +3,7 @@ import type { Context } from '../../../src/ui/screen.js';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import {
+  allTold,
   benchPlan,
   buildAfter,
   contextWith,
@@ -13,10 +14,7 @@ import {
 import { viewLines } from '../../support/screen-page.js';
 
 const BENCH = benchPlan();
-const TOLD: readonly Event[] = [
-  ...BENCH.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs: TUESDAY_MS, caution: id })),
-  { kind: 'tools-briefed', atMs: TUESDAY_MS, tools: BENCH.tools.map(({ id }) => id) },
-];
+const TOLD = allTold(BENCH);
 const CUT = BENCH.steps.find(({ phase, tally }) => phase === 'cut' && tally?.count === 25);
 const CUT_ID = CUT?.id ?? '';
 

@@ -16,7 +16,7 @@ import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
 import { pieces } from '../../support/fresh-plan.js';
 import { libraryOf } from '../../support/library.js';
 import { ANSWERS, benchBuild, usedOn } from '../../support/measured-build.js';
-import { ROOM, TUESDAY_MS } from '../../support/open-build.js';
+import { allTold, ROOM, TUESDAY_MS } from '../../support/open-build.js';
 import { screenPage } from '../../support/screen-page.js';
 
 const atMs = TUESDAY_MS;
@@ -191,10 +191,7 @@ describe('one distance read at two places', () => {
 });
 
 describe('at a stop that waits for its first piece', () => {
-  const briefed: readonly Event[] = [
-    ...NEW.plan.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),
-    { kind: 'tools-briefed', atMs, tools: NEW.plan.tools.map(({ id }) => id) },
-  ];
+  const briefed = allTold(NEW.plan, atMs);
   const one = benchBuild([...briefed, visited('at 17 in'), counted('at 17 in', 1)]);
 
   test('what is typed is its length, and not the number of a line in a list', () => {
@@ -280,10 +277,7 @@ describe('the first piece at a stop', () => {
 });
 
 describe('a first piece that is short and is kept', () => {
-  const briefed: readonly Event[] = [
-    ...NEW.plan.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),
-    { kind: 'tools-briefed', atMs, tools: NEW.plan.tools.map(({ id }) => id) },
-  ];
+  const briefed = allTold(NEW.plan, atMs);
   const one = benchBuild([...briefed, visited('at 17 in'), counted('at 17 in', 1)]);
   const { id } = stepNamed('at 17 in');
 

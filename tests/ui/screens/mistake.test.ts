@@ -8,7 +8,14 @@ import type { Event } from '../../../src/workbook/events.js';
 import { progressOf } from '../../../src/workbook/progress.js';
 import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
 import { benchBuild, usedOn } from '../../support/measured-build.js';
-import { buildAfter, contextWith, ROOM, TUESDAY_MS, usedWith } from '../../support/open-build.js';
+import {
+  allTold,
+  buildAfter,
+  contextWith,
+  ROOM,
+  TUESDAY_MS,
+  usedWith,
+} from '../../support/open-build.js';
 import { rackPlan, stepAt } from '../../support/rack-plan.js';
 import { screenPage, viewLines } from '../../support/screen-page.js';
 
@@ -188,8 +195,7 @@ describe('nothing is written down before it is taken', () => {
       buy: '',
     });
     const build = benchBuild([
-      ...plan.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs, caution: id })),
-      { kind: 'tools-briefed', atMs, tools: plan.tools.map(({ id }) => id) },
+      ...allTold(plan, atMs),
       bad(3, 20),
       bad(5, 40),
       { kind: 'step-visited', atMs, step: row },

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import {
+  allTold,
   benchPlan,
   buildAfter,
   contextWith,
@@ -23,8 +24,7 @@ const SAWING: readonly Event[] = [
       BENCH.steps.findIndex(({ id }) => id === ID),
     )
     .map(({ id }): Event => ({ kind: 'step-done', atMs: TUESDAY_MS, step: id })),
-  ...BENCH.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs: TUESDAY_MS, caution: id })),
-  { kind: 'tools-briefed', atMs: TUESDAY_MS, tools: BENCH.tools.map(({ id }) => id) },
+  ...allTold(BENCH),
   { kind: 'piece-done', atMs: TUESDAY_MS, step: ID, count: 4 },
 ];
 

@@ -3,6 +3,7 @@ import { recapFacts } from '../../../src/ui/screens/resume/recap-facts.js';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
 import type { Event } from '../../../src/workbook/events.js';
 import {
+  allTold,
   benchPlan,
   buildAfter,
   contextWith,
@@ -13,12 +14,7 @@ import { viewLines } from '../../support/screen-page.js';
 
 const PLAN = benchPlan();
 const STEPS = PLAN.steps;
-const HEARD: readonly Event[] = [
-  ...STEPS.flatMap(({ care }) => care).map(
-    (caution): Event => ({ kind: 'briefed', atMs: TUESDAY_MS, caution }),
-  ),
-  { kind: 'tools-briefed', atMs: TUESDAY_MS, tools: PLAN.tools.map(({ id }) => id) },
-];
+const HEARD = allTold(PLAN);
 
 /** Number of the first step that cuts pieces of 2x4 of a foot and more, and of those that cut the short blocks off. */
 const sawn = (id: RegExp) => STEPS.flatMap((it, at) => (id.test(it.id) ? [at + 1] : []));

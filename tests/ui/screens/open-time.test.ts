@@ -7,6 +7,7 @@ import { progressOf } from '../../../src/workbook/progress.js';
 import { fromSaved, toSaved } from '../../../src/workbook/saved.js';
 import { ringing } from '../../../src/workbook/timers.js';
 import {
+  allTold,
   benchPlan,
   buildAfter,
   contextWith,
@@ -17,10 +18,7 @@ import {
 import { viewLines } from '../../support/screen-page.js';
 
 const PLAN = benchPlan();
-const BRIEFED: readonly Event[] = [
-  ...PLAN.cautions.map(({ id }): Event => ({ kind: 'briefed', atMs: TUESDAY_MS, caution: id })),
-  { kind: 'tools-briefed', atMs: TUESDAY_MS, tools: PLAN.tools.map(({ id }) => id) },
-];
+const BRIEFED = allTold(PLAN);
 
 /** At the eight planter panels of four joints, everything told and so many joints counted. */
 function atPanels(joints: number, more: readonly Event[] = []) {

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { feet } from '../../../src/measure/inch.js';
 import { stepScreen } from '../../../src/ui/screens/step/screen.js';
-import { buildAfter, contextWith, ROOM, TUESDAY_MS } from '../../support/open-build.js';
+import { allTold, buildAfter, contextWith, ROOM, TUESDAY_MS } from '../../support/open-build.js';
 import { planOf, project } from '../../support/projects.js';
 import { screenPage } from '../../support/screen-page.js';
 
@@ -19,16 +19,10 @@ const atMs = TUESDAY_MS;
 
 describe.each([80, 60])('ripping in a window of %i columns', columns => {
   test('one fence, the strips counted, the push stick named', async () => {
-    const cautions = PLAN.cautions.map(({ id }) => ({
-      kind: 'briefed' as const,
-      atMs,
-      caution: id,
-    }));
     const build = buildAfter(
       [
         { kind: 'build-started', atMs },
-        ...cautions,
-        { kind: 'tools-briefed', atMs, tools: PLAN.tools.map(({ id }) => id) },
+        ...allTold(PLAN, atMs),
         { kind: 'step-visited', atMs, step: 'rip/1x2' },
       ],
       PLAN,
